@@ -1,0 +1,137 @@
+namespace Platewright.Study.Documents;
+
+/// <summary>What study.json says, and what the page in report.html reads. Keys are the snake_case of these names.</summary>
+public sealed record StudyDocument
+{
+    public int Format { get; init; } = 1;
+
+    public required string Name { get; init; }
+
+    /// <summary>One sentence with the answer, the sample size and its doubt.</summary>
+    public required string Headline { get; init; }
+
+    public required StudyOptionsDocument Options { get; init; }
+
+    public required IReadOnlyList<MachineDocument> Machines { get; init; }
+
+    public required IReadOnlyList<ProjectDocument> Projects { get; init; }
+
+    public required IReadOnlyList<PartDocument> Parts { get; init; }
+
+    /// <summary>Share of projects against the edge of a cube-shaped machine: one for fit, one for each kind of heat.</summary>
+    public required IReadOnlyList<CurveDocument> Curves { get; init; }
+
+    public required IReadOnlyList<AlikeDocument> Alike { get; init; }
+
+    public required IReadOnlyList<UnusableDocument> Unusable { get; init; }
+
+    /// <summary>Plain sentences that no interval covers: what the sample cannot say, and cautions.</summary>
+    public required IReadOnlyList<string> Notes { get; init; }
+
+    /// <summary>How long it took, s; for information only.</summary>
+    public double Seconds { get; init; }
+}
+
+public sealed record StudyOptionsDocument(double TightMm, double LeastScale, double BeadWidthMm, double Confidence, double Tolerance);
+
+/// <param name="Id">Unique in the document; what fits refer to.</param>
+/// <param name="EdgeMm">Where the machine stands on the size line: edge of the cube with its usable volume, mm.</param>
+public sealed record MachineDocument(
+    string Id, string Name, bool Generic, BuildVolumeDocument BuildVolume, MarginsDocument MarginsMm,
+    IReadOnlyList<BoxDocument> KeepOutsMm, HeatDocument? HeatsTo, bool? Enclosed, PriceDocument? Price,
+    IReadOnlyList<double>? FootprintMm, string? Note, double EdgeMm, CoverageDocument Coverage);
+
+/// <param name="Shape">box, cylinder or prism; only its own fields are present.</param>
+public sealed record BuildVolumeDocument(
+    string Shape, IReadOnlyList<double>? SizeMm, double? DiameterMm, IReadOnlyList<IReadOnlyList<double>>? PolygonMm, double HeightMm);
+
+public sealed record MarginsDocument(double Left, double Right, double Front, double Back, double Top);
+
+public sealed record BoxDocument(IReadOnlyList<double> Min, IReadOnlyList<double> Max);
+
+public sealed record HeatDocument(double NozzleC, double BedC, double ChamberC);
+
+public sealed record PriceDocument(decimal Amount, string Currency);
+
+/// <summary>How much of the work a machine takes: counts of projects and their shares.</summary>
+/// <param name="Fits">Without a compromise.</param>
+/// <param name="Compromise">Only tilted, scaled or in pieces.</param>
+/// <param name="No">Not at all.</param>
+/// <param name="CanMake">Fits, with or without a compromise, and the machine's heat and bead suffice.</param>
+public sealed record CoverageDocument(
+    int Projects, ShareDocument Fits, ShareDocument Compromise, ShareDocument No, ShareDocument CanMake,
+    IReadOnlyList<string> DecidingParts);
+
+/// <summary>A share with its Wilson interval at the study's confidence.</summary>
+public sealed record ShareDocument(int Count, double Share, double Low, double High);
+
+/// <param name="Parts">Ids of its parts. Parts with the same <c>any_of</c> are alternatives: the best counts.</param>
+/// <param name="Verdicts">One for each machine, in the order of <c>machines</c>.</param>
+/// <param name="Need">What the whole project needs: the largest of its parts, the smallest of alternatives.</param>
+public sealed record ProjectDocument(
+    string Id, string Name, bool Wanted, IReadOnlyList<string> Parts,
+    IReadOnlyList<ProjectVerdictDocument> Verdicts, NeedDocument? Need);
+
+/// <param name="Verdict">as_drawn, turned, tilted, scaled, in_pieces, no.</param>
+/// <param name="CountsAs">fits, compromise, no.</param>
+/// <param name="DecidedBy">Id of the part that decides, null where none does.</param>
+public sealed record ProjectVerdictDocument(
+    string Machine, string Verdict, string CountsAs, bool CanMake, bool Tight, string? DecidedBy, string Reason);
+
+/// <param name="CubeTurnedMm">Smallest cube without a compromise, mm.</param>
+/// <param name="CubeTiltedMm">Smallest cube when tilting is accepted, mm; null where the user forbids it.</param>
+/// <param name="CubeScaledMm">Smallest cube at the least scale the user accepts, mm; null where forbidden.</param>
+/// <param name="CubeTiltedAtLeastMm">Proved lower bound of <c>cube_tilted_mm</c>.</param>
+/// <param name="Heat">Temperatures its materials need; null where no material is named.</param>
+public sealed record NeedDocument(
+    double CubeTurnedMm, double? CubeTiltedMm, double? CubeScaledMm, double? CubeTiltedAtLeastMm,
+    IReadOnlyList<IReadOnlyList<double>> TurnedCurveMm, IReadOnlyList<IReadOnlyList<double>> TiltedCurveMm,
+    HeatDocument? Heat, double? ThinnestWallMm);
+
+/// <param name="File">Path inside the study with forward slashes; null for a part given by its dimensions.</param>
+/// <param name="AnyOf">Name of its group of alternatives, else null.</param>
+/// <param name="SizeMm">Axis-aligned size as drawn, mm.</param>
+/// <param name="Model">Picture geometry; null where the report leaves models out or there is no mesh.</param>
+public sealed record PartDocument(
+    string Id, string Name, string Project, string? File, string? Object, bool Wanted, int Quantity,
+    string? Material, string? Colour, string? AnyOf, AllowanceDocument Allowed,
+    IReadOnlyList<double> SizeMm, IReadOnlyList<double> TightestBoxMm, double? VolumeMm3, int Triangles, bool Closed,
+    double? ThinnestWallMm, IReadOnlyList<FindingDocument> Findings, NeedDocument Need,
+    IReadOnlyList<PartFitDocument> Fits, ModelDocument? Model, string? Picture);
+
+public sealed record AllowanceDocument(bool Turn, bool Tilt, bool Scale, bool Cut, double LeastScale);
+
+public sealed record FindingDocument(string Code, int Count, string Message);
+
+/// <summary>One part on one machine, as the contract's <c>fit</c> says it, plus the pose to draw.</summary>
+public sealed record PartFitDocument(
+    string Machine, string Verdict, string CountsAs, bool Tight, bool CanMake, bool Proved, int Pieces,
+    IReadOnlyList<string> Reasons, WayDocument AsDrawn, WayDocument Upright, WayDocument Turned, WayDocument Tilted,
+    double ClearanceMm, PoseDocument Pose);
+
+/// <param name="Rotation">Unit quaternion w, x, y, z; null for <c>as_drawn</c>.</param>
+/// <param name="UpperBound">Only for <c>tilted</c>.</param>
+public sealed record WayDocument(bool Fits, double LargestScale, double? UpperBound, IReadOnlyList<double>? Rotation);
+
+/// <summary>Scale first, then rotate, then translate: where the part lies in the build volume's coordinates.</summary>
+public sealed record PoseDocument(double Scale, IReadOnlyList<double> Rotation, IReadOnlyList<double> TranslationMm);
+
+/// <summary>A simplified mesh to look at: base64 of little-endian float32 x, y, z (mm) and of uint32 triangle corners.</summary>
+public sealed record ModelDocument(string Positions, string Corners);
+
+/// <param name="Kind">fits or can_make.</param>
+/// <param name="Heat">For can_make: what the imagined machine heats to.</param>
+/// <param name="Like">Ids of the study's machines that heat like that.</param>
+/// <param name="Steps">From each edge on (until the next), this many projects.</param>
+public sealed record CurveDocument(
+    string Kind, HeatDocument? Heat, IReadOnlyList<string> Like, IReadOnlyList<CurveStepDocument> Steps);
+
+/// <param name="Fits">Projects made without a compromise.</param>
+/// <param name="WithCompromise">Projects made with or without a compromise.</param>
+public sealed record CurveStepDocument(double EdgeMm, ShareDocument Fits, ShareDocument WithCompromise);
+
+/// <summary>Parts that seem to be one thing: the same, mirrored, or at another scale.</summary>
+/// <param name="Kind">same, scaled or mirrored.</param>
+public sealed record AlikeDocument(string Kind, IReadOnlyList<string> Parts, double? Scale, string Message);
+
+public sealed record UnusableDocument(string File, string Error);
