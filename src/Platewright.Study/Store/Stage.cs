@@ -1,0 +1,20 @@
+namespace Platewright.Study.Store;
+
+/// <summary>
+/// A step of the study whose results are kept. A change of what a stage computes must raise its version, or the store would
+/// go on serving old answers; a test pins a hash of each stage's output for each version.
+/// </summary>
+public sealed record Stage(string Name, int Version)
+{
+    /// <summary>A model file read, measured and judged: what is known of each of its parts.</summary>
+    public static readonly Stage Examine = new("examine", 1);
+
+    /// <summary>A part's simplified mesh and its picture.</summary>
+    public static readonly Stage Picture = new("picture", 1);
+
+    /// <summary>One part on one machine.</summary>
+    public static readonly Stage Fit = new("fit", 1);
+
+    /// <summary>The smallest volumes that hold a part.</summary>
+    public static readonly Stage Need = new("need", 1);
+}
