@@ -1,0 +1,29 @@
+namespace Platewright.Formats.Reading;
+
+/// <summary>What one file is read under, handed down through the readers.</summary>
+internal sealed record ReadRequest(string File, ReadLimits Limits, LengthUnit? Unit, CancellationToken Cancel)
+{
+    /// <summary>Files in other words than the common ones are read by this remedy.</summary>
+    public const string ExportAgain = "export or download it again";
+
+    public ModelFileException Refuse(string? place, string problem, string remedy = ExportAgain) =>
+        new(File, place, problem, remedy);
+
+    public ModelFileException RefuseEmpty() => Refuse(null, "it holds no triangles, so there is nothing to make");
+
+    /// <summary>Refuses more triangles than the limit allows.</summary>
+    public void CheckTriangles(long count, string? place)
+    {
+        if (count > Limits.Triangles)
+            throw Refuse(place, $"it holds more than {Limits.Triangles} triangles", "simplify it or raise the triangle limit");
+    }
+
+    /// <summary>Whether a coordinate in mm rounds to a single-precision number: then volumes stay finite in double.</summary>
+    public static bool IsInRange(double mm) => float.IsFinite((float)mm);
+
+    /// <summary>The unit to take the numbers in, and why.</summary>
+    public (LengthUnit Unit, UnitSource Source) UnitOr(LengthUnit? stated) =>
+        Unit is { } said ? (said, UnitSource.Overridden)
+        : stated is { } inFile ? (inFile, UnitSource.Stated)
+        : (LengthUnit.Millimetre, UnitSource.Assumed);
+}
