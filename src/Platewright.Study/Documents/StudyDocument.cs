@@ -92,6 +92,7 @@ public sealed record NeedDocument(
 /// <param name="AnyOf">Name of its group of alternatives, else null.</param>
 /// <param name="SizeMm">Axis-aligned size as drawn, mm.</param>
 /// <param name="Model">Picture geometry; null where the report leaves models out or there is no mesh.</param>
+/// <param name="Picture">A small PNG as a data URI, see <c>PartPicture</c>.</param>
 public sealed record PartDocument(
     string Id, string Name, string Project, string? File, string? Object, bool Wanted, int Quantity,
     string? Material, string? Colour, string? AnyOf, AllowanceDocument Allowed,
@@ -111,7 +112,10 @@ public sealed record PartFitDocument(
 
 /// <param name="Rotation">Unit quaternion w, x, y, z; null for <c>as_drawn</c>.</param>
 /// <param name="UpperBound">Only for <c>tilted</c>.</param>
-public sealed record WayDocument(bool Fits, double LargestScale, double? UpperBound, IReadOnlyList<double>? Rotation);
+/// <param name="TranslationMm">With the scale and rotation the pose that reaches it; for the page's drawing.</param>
+public sealed record WayDocument(
+    bool Fits, double LargestScale, double? UpperBound, IReadOnlyList<double>? Rotation,
+    IReadOnlyList<double>? TranslationMm = null);
 
 /// <summary>Scale first, then rotate, then translate: where the part lies in the build volume's coordinates.</summary>
 public sealed record PoseDocument(double Scale, IReadOnlyList<double> Rotation, IReadOnlyList<double> TranslationMm);
