@@ -1,0 +1,50 @@
+using Platewright.Geometry;
+
+namespace Platewright.Fit.Planar;
+
+/// <summary>A surface bounded by straight walls: a convex polygon.</summary>
+internal sealed class PolygonSurface : Surface
+{
+    private readonly Vec2[] _normals;
+    private readonly double[] _offsets;
+    private readonly (int A, int B, int C) _start;
+    private readonly bool _pointSymmetric;
+    private readonly double _inradius;
+
+    /// <param name="polygon">Convex, counter-clockwise, mm.</param>
+    public PolygonSurface(ReadOnlySpan<Vec2> polygon)
+    {
+        (_normals, _offsets) = PolygonWalls.Of(polygon);
+        _start = PolygonWalls.HoldingTriple(_normals, _offsets);
+        _pointSymmetric = PolygonSymmetry.IsPointSymmetric(polygon);
+        AreaMm2 = ConvexPolygon.AreaMm2(polygon);
+        _inradius = PolygonWalls.Inradius(_normals, _offsets, _start);
+    }
+
+    public override double AreaMm2 { get; }
+
+    public override IReadOnlyList<(Vec2 Normal, double Offset)> Walls => [.. _normals.Zip(_offsets)];
+
+    /// <summary>The rectangle from (0, 0) to (width, depth).</summary>
+    public static PolygonSurface Rectangle(double widthMm, double depthMm) =>
+        new([default, new Vec2(widthMm, 0), new Vec2(widthMm, depthMm), new Vec2(0, depthMm)]);
+
+    public override Laying LayTurned(Shadow shadow, double brimMm) =>
+        brimMm >= _inradius ? default : Scaled(new TurnSearch(Programme(shadow, brimMm)).Best(_pointSymmetric));
+
+    public override Laying LayAt(Shadow shadow, double angle, double brimMm) =>
+        brimMm >= _inradius ? default : Scaled(Programme(shadow, brimMm).At(angle));
+
+    private TurnedWalls Programme(Shadow shadow, double brimMm)
+    {
+        int count = _normals.Length;
+        var walls = new List<TurnedWall>(2 * count);
+        for (int i = 0; i < count; i++) walls.Add(new TurnedWall(_normals[i], _offsets[i], 0, shadow.Outline));
+        if (brimMm > 0)
+            for (int i = 0; i < count; i++) walls.Add(new TurnedWall(_normals[i], _offsets[i] - brimMm, 0, shadow.Contact));
+        return new TurnedWalls([.. walls], _start);
+    }
+
+    private static Laying Scaled(TurnSample best) =>
+        new(1 / best.Value, best.Angle, best.Offset / best.Value);
+}

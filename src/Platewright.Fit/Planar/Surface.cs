@@ -1,0 +1,28 @@
+using Platewright.Geometry;
+
+namespace Platewright.Fit.Planar;
+
+/// <summary>A shadow laid on a build surface.</summary>
+/// <param name="Scale">The largest scale there, 0 where the brim alone does not fit.</param>
+/// <param name="Angle">Turn about the vertical after the stand, radians.</param>
+/// <param name="Offset">Translation of the turned, scaled shadow, mm.</param>
+internal readonly record struct Laying(double Scale, double Angle, Vec2 Offset);
+
+/// <summary>
+/// A build surface after margins. The body's shadow must stay within its walls; what touches the surface must stay a brim
+/// further inside. The brim does not scale with the part.
+/// </summary>
+internal abstract class Surface
+{
+    /// <summary>Area, mm².</summary>
+    public abstract double AreaMm2 { get; }
+
+    /// <summary>The largest scale at any angle; exact up to rounding.</summary>
+    public abstract Laying LayTurned(Shadow shadow, double brimMm);
+
+    /// <summary>The largest scale at a given angle.</summary>
+    public abstract Laying LayAt(Shadow shadow, double angle, double brimMm);
+
+    /// <summary>Walls as (normal, distance from the origin) that hold the surface; a round one has none.</summary>
+    public abstract IReadOnlyList<(Vec2 Normal, double Offset)> Walls { get; }
+}

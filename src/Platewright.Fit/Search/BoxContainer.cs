@@ -1,0 +1,22 @@
+using Platewright.Geometry;
+
+namespace Platewright.Fit.Search;
+
+/// <summary>A box: three pairs of opposite walls.</summary>
+internal sealed class BoxContainer(double x, double y, double z) : Container
+{
+    public override RotationDomain Domain { get; } = RotationDomain.OfBox(x, y, z);
+
+    public override double LeastWidth => Math.Min(x, Math.Min(y, z));
+
+    public override int Touch(SupportGrid part, in Matrix3 rotation, Span<Contact> contacts)
+    {
+        contacts[0] = Slab(part, rotation, Vec3.UnitX, x);
+        contacts[1] = Slab(part, rotation, Vec3.UnitY, y);
+        contacts[2] = Slab(part, rotation, Vec3.UnitZ, z);
+        return 3;
+    }
+
+    public override double Support(Vec3 normal) =>
+        (Math.Abs(normal.X) * x + Math.Abs(normal.Y) * y + Math.Abs(normal.Z) * z) / 2;
+}
