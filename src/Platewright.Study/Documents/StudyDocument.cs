@@ -1,3 +1,5 @@
+using System.Text.Json.Serialization;
+
 namespace Platewright.Study.Documents;
 
 /// <summary>What study.json says, and what the page in report.html reads. Keys are the snake_case of these names.</summary>
@@ -43,7 +45,12 @@ public sealed record MachineDocument(
 
 /// <param name="Shape">box, cylinder or prism; only its own fields are present.</param>
 public sealed record BuildVolumeDocument(
-    string Shape, IReadOnlyList<double>? SizeMm, double? DiameterMm, IReadOnlyList<IReadOnlyList<double>>? PolygonMm, double HeightMm);
+    string Shape,
+    [property: JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)] IReadOnlyList<double>? SizeMm,
+    [property: JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)] double? DiameterMm,
+    [property: JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    IReadOnlyList<IReadOnlyList<double>>? PolygonMm,
+    double HeightMm);
 
 public sealed record MarginsDocument(double Left, double Right, double Front, double Back, double Top);
 

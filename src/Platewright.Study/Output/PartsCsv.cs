@@ -1,0 +1,49 @@
+using System.Globalization;
+using System.Text;
+using Platewright.Study.Documents;
+
+namespace Platewright.Study.Output;
+
+/// <summary>parts.csv: one row for each part on each machine, as RFC 4180 has it (commas, quotes doubled, CRLF).</summary>
+public static class PartsCsv
+{
+    private static readonly string[] Header =
+    [
+        "project", "part", "file", "object", "wanted", "quantity", "material", "colour", "any_of",
+        "size_x_mm", "size_y_mm", "size_z_mm", "machine", "verdict", "counts_as", "tight", "can_make", "proved", "pieces",
+        "as_drawn_scale", "upright_scale", "turned_scale", "tilted_scale", "tilted_upper_bound", "clearance_mm", "reasons",
+    ];
+
+    public static void Write(StudyDocument study, Stream stream)
+    {
+        using StreamWriter writer = new(stream, new UTF8Encoding(encoderShouldEmitUTF8Identifier: false), leaveOpen: true);
+        writer.NewLine = "\r\n";
+        writer.WriteLine(string.Join(',', Header));
+        Dictionary<string, string> projects = study.Projects.ToDictionary(p => p.Id, p => p.Name);
+        Dictionary<string, string> machines = study.Machines.ToDictionary(m => m.Id, m => m.Name);
+        foreach (PartDocument part in study.Parts)
+        {
+            foreach (PartFitDocument fit in part.Fits)
+                writer.WriteLine(string.Join(',', Row(part, fit, projects[part.Project], machines[fit.Machine]).Select(Cell)));
+        }
+    }
+
+    private static IEnumerable<object?> Row(PartDocument part, PartFitDocument fit, string project, string machine) =>
+    [
+        project, part.Name, part.File, part.Object, part.Wanted, part.Quantity, part.Material, part.Colour, part.AnyOf,
+        .. part.SizeMm.Cast<object>(), machine, fit.Verdict, fit.CountsAs, fit.Tight, fit.CanMake, fit.Proved, fit.Pieces,
+        fit.AsDrawn.LargestScale, fit.Upright.LargestScale, fit.Turned.LargestScale, fit.Tilted.LargestScale,
+        fit.Tilted.UpperBound, fit.ClearanceMm, string.Join(' ', fit.Reasons),
+    ];
+
+    private static string Cell(object? value) => value switch
+    {
+        null => "",
+        bool b => b ? "true" : "false",
+        IFormattable number => number.ToString(null, CultureInfo.InvariantCulture),
+        _ => Quoted(value.ToString()!),
+    };
+
+    private static string Quoted(string text) =>
+        text.AsSpan().ContainsAny("\",\r\n") ? $"\"{text.Replace("\"", "\"\"", StringComparison.Ordinal)}\"" : text;
+}
