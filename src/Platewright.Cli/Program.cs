@@ -1,1 +1,4 @@
-return 0;
+using Platewright.Cli;
+
+using Interruption interruption = new();
+return CommandLine.Run(args, Screen.OfConsole(), interruption.Token);

@@ -1,0 +1,40 @@
+using System.Globalization;
+using Platewright.Fit;
+using Platewright.Machines;
+
+namespace Platewright.Study.Judgement;
+
+/// <summary>What keeps a machine from making a part that fits it: heat it does not reach, walls thinner than one bead.</summary>
+public static class Obstacles
+{
+    /// <param name="fit">How the part fits.</param>
+    /// <param name="machine">Where it does not say what it heats to, heat is not judged.</param>
+    /// <param name="material">Null where none is named; then heat is not judged.</param>
+    /// <param name="thinnestWallMm">As drawn, mm; null where it is not known.</param>
+    /// <param name="beadWidthMm">Width of one bead, mm.</param>
+    /// <returns>One sentence for each obstacle; none where the part can be made as far as it fits.</returns>
+    public static IReadOnlyList<string> Of(
+        FitResult fit, Machine machine, Material? material, double? thinnestWallMm, double beadWidthMm)
+    {
+        List<string> found = [];
+        if (material is not null && machine.HeatsTo is { } reached)
+        {
+            AddHeat(found, material, "nozzle", material.Needs.NozzleC, reached.NozzleC);
+            AddHeat(found, material, "bed", material.Needs.BedC, reached.BedC);
+            AddHeat(found, material, "chamber", material.Needs.ChamberC, reached.ChamberC);
+        }
+        double scale = fit.Verdict == Verdict.Scaled ? fit.Pose.Scale : 1;
+        if (thinnestWallMm * scale < beadWidthMm)
+            found.Add($"Its thinnest wall, about {Number(thinnestWallMm!.Value * scale)} mm, is below one bead of {Number(beadWidthMm)} mm.");
+        return found;
+    }
+
+    private static void AddHeat(List<string> found, Material material, string what, double needed, double reached)
+    {
+        if (needed <= reached) return;
+        string has = reached > 0 ? $"this machine reaches {Number(reached)} °C" : "this machine does not heat it";
+        found.Add($"{material.Name} needs a {what} of {Number(needed)} °C; {has}.");
+    }
+
+    private static string Number(double value) => value.ToString("0.##", CultureInfo.InvariantCulture);
+}

@@ -1,0 +1,28 @@
+using Platewright.Fit;
+
+namespace Platewright.Study.Judgement;
+
+/// <summary>Verdicts in the words of the documents.</summary>
+public static class VerdictCodes
+{
+    /// <summary>as_drawn, turned, tilted, scaled, in_pieces or no.</summary>
+    public static string Code(this Verdict verdict) => verdict switch
+    {
+        Verdict.AsDrawn => "as_drawn",
+        Verdict.Turned => "turned",
+        Verdict.Tilted => "tilted",
+        Verdict.Scaled => "scaled",
+        Verdict.InPieces => "in_pieces",
+        Verdict.No => "no",
+        _ => throw new ArgumentOutOfRangeException(nameof(verdict), verdict, "No such verdict."),
+    };
+
+    /// <summary>fits, compromise or no.</summary>
+    public static string CountsAs(this Verdict verdict) => verdict switch
+    {
+        Verdict.AsDrawn or Verdict.Turned => "fits",
+        Verdict.Tilted or Verdict.Scaled or Verdict.InPieces => "compromise",
+        Verdict.No => "no",
+        _ => throw new ArgumentOutOfRangeException(nameof(verdict), verdict, "No such verdict."),
+    };
+}
