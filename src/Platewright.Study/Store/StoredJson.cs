@@ -1,0 +1,13 @@
+using System.Text.Json.Serialization;
+using Platewright.Fit;
+
+namespace Platewright.Study.Store;
+
+/// <summary>The JSON that the store keeps: exact numbers, no computed properties. Not for anyone else to read.</summary>
+[JsonSourceGenerationOptions(
+    IgnoreReadOnlyProperties = true,
+    NumberHandling = JsonNumberHandling.AllowNamedFloatingPointLiterals,
+    Converters = [typeof(Vec3Converter), typeof(RotationConverter), typeof(Bounds3Converter), typeof(BedAndHeightConverter)])]
+[JsonSerializable(typeof(FitResult))]
+[JsonSerializable(typeof(SizeNeed))]
+internal sealed partial class StoredJson : JsonSerializerContext;
