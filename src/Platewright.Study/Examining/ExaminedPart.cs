@@ -1,0 +1,67 @@
+using System.Runtime.InteropServices;
+using System.Security.Cryptography;
+using Platewright.Geometry;
+
+namespace Platewright.Study.Examining;
+
+/// <summary>All that later stages need of a part, without its mesh.</summary>
+public sealed record ExaminedPart
+{
+    /// <summary>The file it came from, as shown to the user.</summary>
+    public required string File { get; init; }
+
+    /// <summary>Name of the object inside a file of several; null where the file is one part.</summary>
+    public string? Object { get; init; }
+
+    /// <summary>stl, obj, ply, 3mf or amf.</summary>
+    public required string Format { get; init; }
+
+    /// <summary>Symbol of the unit its numbers were taken in.</summary>
+    public required string Unit { get; init; }
+
+    /// <summary>Material and colour in the file's own words, null where it does not say.</summary>
+    public string? Material { get; init; }
+
+    public string? Colour { get; init; }
+
+    public required int Triangles { get; init; }
+
+    public required int Vertices { get; init; }
+
+    public required int Shells { get; init; }
+
+    public required bool Closed { get; init; }
+
+    /// <summary>Null where the mesh is not closed.</summary>
+    public double? VolumeMm3 { get; init; }
+
+    public required double AreaMm2 { get; init; }
+
+    public required Bounds3 Bounds { get; init; }
+
+    public required double HullVolumeMm3 { get; init; }
+
+    /// <summary>Edges of the smallest box around it in any pose, mm, largest first.</summary>
+    public required IReadOnlyList<double> TightestBoxMm { get; init; }
+
+    public double? ThinnestWallMm { get; init; }
+
+    public required IReadOnlyList<Finding> Findings { get; init; }
+
+    /// <summary>Corners of its convex hull: x, y, z as little-endian float64.</summary>
+    public required byte[] Hull { get; init; }
+
+    /// <summary>Content hash of the hull: equal shapes share their fits, whatever file they lie in.</summary>
+    public string ShapeKey => Convert.ToHexStringLower(SHA256.HashData(Hull));
+
+    /// <summary>The hull, built anew: the same at every call.</summary>
+    public ConvexHull ToHull() => ConvexHull.Of(MemoryMarshal.Cast<byte, Vec3>(Hull));
+
+    public static byte[] Packed(ConvexHull hull) => MemoryMarshal.AsBytes(hull.Vertices).ToArray();
+}
+
+/// <summary>Something about a part that its owner should know.</summary>
+/// <param name="Code">A stable snake_case word for scripts.</param>
+/// <param name="Count">How many of it, at least 1.</param>
+/// <param name="Message">What it is and what it means for printing.</param>
+public sealed record Finding(string Code, int Count, string Message);
