@@ -22,27 +22,9 @@ internal static class Options
         Description = "Folder of the store of finished results (default: in your data folder).",
     };
 
-    public static Option<string?> Unit() => new("--unit")
+    public static Option<double?> Number(string name, string unit, string description) => new(name)
     {
-        HelpName = "UNIT",
-        Description = "Take the models' numbers in this unit (um, mm, cm, m, in, ft) whatever the files say.",
-    };
-
-    public static Option<string[]> Machines() => new("--machine")
-    {
-        HelpName = "M",
-        Description = "A machine file (.toml) or a bundled generic machine; may be given more than once.",
-    };
-
-    public static Option<string[]> Boxes() => new("--box")
-    {
-        HelpName = "X,Y,Z",
-        Description = "A box of this size, mm, in place of a machine; may be given more than once.",
-    };
-
-    public static Option<string[]> Cylinders() => new("--cylinder")
-    {
-        HelpName = "D,H",
-        Description = "A round build volume of this diameter and height, mm; may be given more than once.",
+        HelpName = unit,
+        Description = description,
     };
 }

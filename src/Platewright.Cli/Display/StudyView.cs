@@ -18,10 +18,10 @@ internal sealed class StudyView(StudyDocument study, IAnsiConsole console, int c
         WriteVerdicts();
         WriteCoverage();
         WriteDeciding();
-        WriteSentences("Findings", Findings());
-        WriteSentences("Alike", study.Alike.Select(a => a.Message));
-        WriteSentences("Not used", study.Unusable.Select(u => u.Error));
-        WriteSentences("Keep in mind", study.Notes);
+        Sentences.Write(console, "Findings", Findings());
+        Sentences.Write(console, "Alike", study.Alike.Select(a => a.Message));
+        Sentences.Write(console, "Not used", study.Unusable.Select(u => u.Error));
+        Sentences.Write(console, "Keep in mind", study.Notes);
     }
 
     private void WriteVerdicts()
@@ -85,20 +85,10 @@ internal sealed class StudyView(StudyDocument study, IAnsiConsole console, int c
                 .Where(m => m.Parts.Count > 0)
                 .Select(m => $"{m.Letter}: {string.Join(", ", m.Parts.Select(id => _parts[id].Name))}"),
         ];
-        WriteSentences("Parts that decide it", lines);
+        Sentences.Write(console, "Parts that decide it", lines);
     }
 
     private IEnumerable<string> Findings() => study.Parts.SelectMany(p => p.Findings.Select(f => $"{p.Name}: {f.Message}"));
-
-    private void WriteSentences(string title, IEnumerable<string> sentences)
-    {
-        string[] lines = [.. sentences];
-        if (lines.Length == 0) return;
-        console.WriteLine();
-        console.MarkupLineInterpolated($"[bold]{title}[/]");
-        foreach (string line in lines.Take(MostRows)) console.Write(new Padder(new Text(line), new Padding(2, 0, 0, 0)));
-        if (lines.Length > MostRows) console.WriteLine($"  … and {lines.Length - MostRows} more: see study.json.");
-    }
 
     private static Cell Of(ProjectVerdictDocument v) =>
         new(VerdictCell.Of(v.Verdict, v.CountsAs, v.Tight, v.CanMake), VerdictCell.Colour(v.CountsAs));
