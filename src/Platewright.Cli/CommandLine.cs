@@ -1,4 +1,6 @@
 using System.CommandLine;
+using Platewright.Cli.Commands;
+using Platewright.Formats.Toml;
 using Platewright.Study.Store;
 
 namespace Platewright.Cli;
@@ -28,7 +30,7 @@ internal static class CommandLine
             screen.Error.WriteLine("Interrupted. What was finished is kept; the same command goes on from there.");
             return ExitCode.Interrupted;
         }
-        catch (Exception e) when (e is StoreException or IOException or UnauthorizedAccessException)
+        catch (Exception e) when (e is DescriptionException or StoreException or IOException or UnauthorizedAccessException)
         {
             screen.Error.WriteLine(e.Message);
             return ExitCode.WrongUsage;
@@ -44,6 +46,7 @@ internal static class CommandLine
 
     private static RootCommand Root(Screen screen, CancellationToken cancel) => new(About)
     {
+        InspectCommand.Create(screen, cancel),
     };
 
     private static string Path(ParseResult parsed) =>

@@ -8,7 +8,8 @@ internal sealed class Screen
 {
     // Wide enough that nothing wraps in a pipe, where a line is a line.
     private const int EndlessColumns = 100_000;
-    private const int PipedColumns = 80;
+    private const int LeastColumns = 80;
+    private const int PipedColumns = 120;
 
     private Screen(TextWriter output, TextWriter error, bool outputPiped, bool errorPiped)
     {
@@ -16,7 +17,7 @@ internal sealed class Screen
         Error = error;
         Result = Console(output, outputPiped);
         Messages = Console(error, errorPiped);
-        Columns = outputPiped ? PipedColumns : Math.Max(PipedColumns, Result.Profile.Width);
+        Columns = outputPiped ? PipedColumns : Math.Max(LeastColumns, Result.Profile.Width);
         DrawsProgress = !errorPiped;
     }
 

@@ -19,6 +19,9 @@ public sealed record CylinderVolume(double DiameterMm, double HeightMm) : BuildV
 /// <summary>A convex polygon, counter-clockwise, at least three corners.</summary>
 public sealed record PrismVolume(ImmutableArray<Vec2> PolygonMm, double HeightMm) : BuildVolume(HeightMm)
 {
+    /// <summary>The build surface with every side moved inwards; empty where nothing of it remains.</summary>
+    public ImmutableArray<Vec2> SurfaceWithin(double marginMm) => ConvexPolygon.Inset(PolygonMm, marginMm);
+
     public bool Equals(PrismVolume? other) =>
         other is not null && HeightMm.Equals(other.HeightMm) && PolygonMm.AsSpan().SequenceEqual(other.PolygonMm.AsSpan());
 

@@ -6,6 +6,8 @@ namespace Platewright.Cli.Display;
 /// <summary>A build volume in words.</summary>
 internal static class BuildVolumeText
 {
+    private const double LongestPlainMm = 1e6;
+
     public static string Of(BuildVolumeDocument volume) => volume switch
     {
         { SizeMm: { } size } => $"{string.Join(" × ", size.Select(Mm))} mm",
@@ -13,5 +15,5 @@ internal static class BuildVolumeText
         _ => $"{volume.PolygonMm?.Count ?? 0}-sided, {Mm(volume.HeightMm)} mm high",
     };
 
-    public static string Mm(double mm) => mm.ToString("0.##", CultureInfo.InvariantCulture);
+    public static string Mm(double mm) => mm.ToString(Math.Abs(mm) < LongestPlainMm ? "0.##" : "0.##e0", CultureInfo.InvariantCulture);
 }

@@ -11,6 +11,7 @@ internal static class InspectView
     public static void Write(InspectDocument found, Screen screen)
     {
         IAnsiConsole console = screen.Result;
+        ShortNames names = new([.. found.Models.Select(m => m.File)]);
         if (found.Models.Count > 0)
         {
             TextGrid grid = new(screen.Columns);
@@ -18,17 +19,15 @@ internal static class InspectView
             foreach (InspectedModelDocument m in found.Models)
             {
                 grid.Add(
-                    Name(m), Size(m), Right(m.Triangles.ToString(CultureInfo.InvariantCulture)),
+                    names.Of(m.File, m.Part), Size(m), Right(m.Triangles.ToString(CultureInfo.InvariantCulture)),
                     Right(m.Shells.ToString(CultureInfo.InvariantCulture)),
                     m.VolumeMm3 is { } v ? Right((v / 1000).ToString("0.00", CultureInfo.InvariantCulture)) : Right("open", "yellow"));
             }
             grid.Write(console);
         }
-        Sentences.Write(console, "Findings", found.Models.SelectMany(m => m.Findings.Select(f => $"{Name(m)}: {f.Message}")));
+        Sentences.Write(console, "Findings", found.Models.SelectMany(m => m.Findings.Select(f => $"{names.Of(m.File, m.Part)}: {f.Message}")));
         Sentences.Write(console, "Not used", found.Unusable.Select(u => u.Error));
     }
-
-    private static string Name(InspectedModelDocument m) => m.Part is null ? m.File : $"{m.File} · {m.Part}";
 
     private static string Size(InspectedModelDocument m) =>
         string.Join(" × ", m.BoundsMm.Max.Zip(m.BoundsMm.Min, (max, min) => BuildVolumeText.Mm(max - min)));

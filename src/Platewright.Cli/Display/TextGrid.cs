@@ -46,16 +46,13 @@ internal sealed class TextGrid(int columns)
         return line.ToString();
     }
 
+    // What tells names apart is mostly at their end.
     private static string Cut(string text, int width)
     {
         if (Width(text) <= width) return text;
-        StringBuilder kept = new();
-        foreach (Rune rune in text.EnumerateRunes())
-        {
-            if (Width(kept.ToString()) + Width(rune.ToString()) >= width) break;
-            kept.Append(rune);
-        }
-        return kept.Append('…').ToString();
+        string kept = text;
+        while (kept.Length > 0 && Width(kept) >= width) kept = kept[(char.IsHighSurrogate(kept[0]) ? 2 : 1)..];
+        return $"…{kept}";
     }
 
     // Spectre knows which letters take two columns.

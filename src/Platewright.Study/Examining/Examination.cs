@@ -5,15 +5,20 @@ namespace Platewright.Study.Examining;
 /// <summary>What came of reading and examining one file or pack: every part that can be used, every file that cannot.</summary>
 public sealed record Examination(IReadOnlyList<ExaminedPart> Parts, IReadOnlyList<UnusableFile> Unusable)
 {
-    // Stands for the file's name in what is kept, so that a moved or renamed file is known again. A private-use letter of
-    // Unicode: it appears in no name that people give.
-    internal const string NamePlaceholder = "\uE0F1";
+    /// <summary>
+    /// Stands for the file's name in what is kept, so that a moved or renamed file is known again. It ends in the extension, which
+    /// decides the format, and has a private-use letter of Unicode, which appears in no name that people give.
+    /// </summary>
+    internal static string PlaceholderFor(string path) => "\uE0F1" + Path.GetExtension(path).ToLowerInvariant();
 
-    /// <summary>The same with the placeholder replaced by the name to show.</summary>
-    internal Examination Named(string name) => new(
-        [.. Parts.Select(p => p with { File = Replace(p.File, name) })],
-        [.. Unusable.Select(u => new UnusableFile(Replace(u.File, name), u.Place, Replace(u.Message, name)))]);
+    /// <summary>The same with the placeholder of <paramref name="path"/> replaced by the name to show.</summary>
+    internal Examination Named(string path, string shownAs)
+    {
+        string placeholder = PlaceholderFor(path);
+        return new Examination(
+            [.. Parts.Select(p => p with { File = Named(p.File) })],
+            [.. Unusable.Select(u => new UnusableFile(Named(u.File), u.Place, Named(u.Message)))]);
 
-    private static string Replace(string text, string name) =>
-        text.Replace(NamePlaceholder, name, StringComparison.Ordinal);
+        string Named(string text) => text.Replace(placeholder, shownAs, StringComparison.Ordinal);
+    }
 }

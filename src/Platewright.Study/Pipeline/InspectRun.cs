@@ -1,6 +1,7 @@
 using Platewright.Study.Describing;
 using Platewright.Study.Documents;
 using Platewright.Study.Examining;
+using Platewright.Study.Store;
 
 namespace Platewright.Study.Pipeline;
 
@@ -11,7 +12,10 @@ public static class InspectRun
     public static InspectDocument Of(
         IReadOnlyList<string> paths, ExamineOptions options, IProgressListener progress, CancellationToken cancel)
     {
-        Examination all = new ExamineStage(options, null).RunAll([.. paths.SelectMany(ModelPaths.Below)], progress, cancel);
-        return new InspectDocument([.. all.Parts.Select(ModelDescription.Of)], [.. all.Unusable.Select(ModelDescription.Of)]);
+        var stage = new ExamineStage(options, new StageRunner(store: null), store: null);
+        IReadOnlyList<Examination> files = stage.Run([.. paths.SelectMany(ModelPaths.Below)], progress, cancel);
+        return new InspectDocument(
+            [.. files.SelectMany(f => f.Parts).Select(ModelDescription.Of)],
+            [.. files.SelectMany(f => f.Unusable).Select(ModelDescription.Of)]);
     }
 }

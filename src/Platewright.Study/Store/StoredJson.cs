@@ -8,6 +8,7 @@ namespace Platewright.Study.Store;
     IgnoreReadOnlyProperties = true,
     NumberHandling = JsonNumberHandling.AllowNamedFloatingPointLiterals,
     Converters = [typeof(Vec3Converter), typeof(RotationConverter), typeof(Bounds3Converter), typeof(BedAndHeightConverter)])]
+[JsonSerializable(typeof(Examining.Examination))]
 [JsonSerializable(typeof(FitResult))]
 [JsonSerializable(typeof(SizeNeed))]
 internal sealed partial class StoredJson : JsonSerializerContext;
