@@ -4,8 +4,8 @@ using Platewright.Geometry;
 namespace Platewright.Machines;
 
 /// <summary>
-/// The space a machine can build in, with the build surface at z = 0, before margins. A box has its corner at the origin,
-/// a cylinder its axis there, a prism lies where its polygon does.
+/// The space a machine can build in, with the build surface at z = 0, before margins. A box has its corner at the
+/// origin, a cylinder its axis there, a prism lies where its polygon does.
 /// </summary>
 /// <param name="HeightMm">Height, mm, greater than 0.</param>
 public abstract record BuildVolume(double HeightMm);

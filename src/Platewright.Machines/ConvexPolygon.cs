@@ -12,7 +12,9 @@ internal static class ConvexPolygon
     /// </summary>
     private const double LeastRelativeBulge = 1e-7;
 
-    /// <summary>What is wrong with the corners, as a sentence; null where they make a strictly convex polygon.</summary>
+    /// <summary>
+    /// What is wrong with the corners, as a sentence; null where they make a strictly convex polygon.
+    /// </summary>
     public static string? Fault(ImmutableArray<Vec2> corners)
     {
         if (corners.Length < 3) return $"a polygon needs at least 3 corners, found {corners.Length}.";
@@ -40,7 +42,9 @@ internal static class ConvexPolygon
         return turn < 3 * Math.PI ? null : "the outline crosses itself; list the corners in order around the surface.";
     }
 
-    /// <summary>What remains when every side moves inwards by <paramref name="marginMm"/>; empty where nothing does.</summary>
+    /// <summary>
+    /// What remains when every side moves inwards by <paramref name="marginMm"/>; empty where nothing does.
+    /// </summary>
     public static ImmutableArray<Vec2> Inset(ImmutableArray<Vec2> corners, double marginMm)
     {
         ImmutableArray<Vec2> rest = corners;

@@ -18,8 +18,8 @@ internal static class FreeSpace
     };
 
     /// <summary>
-    /// True when some space with volume is left. The planes of all boxes cut space into cells, each wholly inside or wholly outside
-    /// every keep-out; one free cell that meets the volume within its margins is enough.
+    /// True when some space with volume is left. The planes of all boxes cut space into cells, each wholly inside or
+    /// wholly outside every keep-out; one free cell that meets the volume within its margins is enough.
     /// </summary>
     public static bool Remains(BuildVolume volume, Margins margins, ImmutableArray<Bounds3> keepOuts)
     {

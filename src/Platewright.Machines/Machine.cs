@@ -8,7 +8,9 @@ public sealed record Machine
 {
     public required string Name { get; init; }
 
-    /// <summary>The name in small letters with hyphens, as <c>generic-210-enclosed</c>: what arguments and results refer to.</summary>
+    /// <summary>
+    /// The name in small letters with hyphens, as <c>generic-210-enclosed</c>: what arguments and results refer to.
+    /// </summary>
     public string Id => MachineId.Of(Name);
 
     public required BuildVolume BuildVolume { get; init; }
@@ -39,8 +41,8 @@ public sealed record Machine
 }
 
 /// <summary>
-/// Highest temperatures, °C. A bed or chamber that stays at room temperature has 0; a chamber counts with what its air reaches,
-/// be it by a heater of its own or by the bed in a closed cover.
+/// Highest temperatures, °C. A bed or chamber that stays at room temperature has 0; a chamber counts with what its air
+/// reaches, be it by a heater of its own or by the bed in a closed cover.
 /// </summary>
 public sealed record HeatLimits(double NozzleC, double BedC, double ChamberC);
 

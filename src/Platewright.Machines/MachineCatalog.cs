@@ -11,7 +11,9 @@ public static class MachineCatalog
 
     private const string Extension = ".toml";
 
-    /// <summary>The bundled generic machines, smallest edge first. Each stands for a class of machines and copies none.</summary>
+    /// <summary>
+    /// The bundled generic machines, smallest edge first. Each stands for a class of machines and copies none.
+    /// </summary>
     public static ImmutableArray<Machine> Bundled { get; } = ReadBundled();
 
     /// <summary>A bundled machine by id or name, case aside, or the machine of a TOML file.</summary>

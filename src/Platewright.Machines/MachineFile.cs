@@ -7,11 +7,13 @@ namespace Platewright.Machines;
 public static class MachineFile
 {
     /// <summary>Reads a machine file.</summary>
-    /// <exception cref="DescriptionException">Each thing wrong with its line, its key and what was expected.</exception>
+    /// <exception cref="DescriptionException">Each thing wrong with its line, its key and what was
+    /// expected.</exception>
     public static Machine Read(string path) => TomlFile.Read(path, Read);
 
     /// <summary>Reads the text of a machine file; <paramref name="file"/> is how errors name it.</summary>
-    /// <exception cref="DescriptionException">Each thing wrong with its line, its key and what was expected.</exception>
+    /// <exception cref="DescriptionException">Each thing wrong with its line, its key and what was
+    /// expected.</exception>
     public static Machine Parse(string text, string file) => TomlFile.Parse(text, file, Read);
 
     private static Machine? Read(TomlTable root)

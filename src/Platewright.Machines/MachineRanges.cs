@@ -12,7 +12,9 @@ internal static class MachineRanges
 
     public static readonly NumberRange Margin = new(0, 10_000, "mm");
 
-    /// <summary>No filament melts below 60 °C (common practice, no source); 600 °C is beyond every thermoplastic.</summary>
+    /// <summary>
+    /// No filament melts below 60 °C (common practice, no source); 600 °C is beyond every thermoplastic.
+    /// </summary>
     public static readonly NumberRange Nozzle = new(60, 600, "°C");
 
     public static readonly NumberRange Bed = new(0, 300, "°C");

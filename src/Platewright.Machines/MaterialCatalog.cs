@@ -4,9 +4,10 @@ using Platewright.Formats.Toml;
 namespace Platewright.Machines;
 
 /// <summary>
-/// The bundled filament families. Needs are the low end of the usual range: a machine that does not reach them cannot make the
-/// material well; one that does may still need care. Shrinkage is what is usually compensated, none for PLA, PETG and TPU. The brim is
-/// 3 mm or less for families that lie flat and 5 to 10 mm for those that warp. A study file may state its own.
+/// The bundled filament families. Needs are the low end of the usual range: a machine that does not reach them cannot
+/// make the material well; one that does may still need care. Shrinkage is what is usually compensated, none for PLA,
+/// PETG and TPU. The brim is 3 mm or less for families that lie flat and 5 to 10 mm for those that warp. A study file
+/// may state its own.
 /// </summary>
 public static class MaterialCatalog
 {
@@ -25,7 +26,9 @@ public static class MaterialCatalog
         new("TPU", new(210, 30, 0), Shrinkage: 0, BrimMm: 0, Practice),
     ];
 
-    /// <summary>The material of that name, case aside: the user's own before the bundled ones; null where there is none.</summary>
+    /// <summary>
+    /// The material of that name, case aside: the user's own before the bundled ones; null where there is none.
+    /// </summary>
     public static Material? Find(string name, IEnumerable<Material>? own = null) =>
         All(own).FirstOrDefault(m => string.Equals(m.Name, name.Trim(), StringComparison.OrdinalIgnoreCase));
 

@@ -3,8 +3,9 @@ using System.Collections.Immutable;
 namespace Platewright.Formats.Toml;
 
 /// <summary>
-/// What the user wrote about machines, materials or the study cannot be used: an unreadable file, a bad argument, an unknown name.
-/// It carries every error found, each a sentence with its place. The command line answers it with exit code 2.
+/// What the user wrote about machines, materials or the study cannot be used: an unreadable file, a bad argument, an
+/// unknown name. It carries every error found, each a sentence with its place. The command line answers it with exit
+/// code 2.
 /// </summary>
 public sealed class DescriptionException : Exception
 {

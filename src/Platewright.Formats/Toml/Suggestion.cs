@@ -4,8 +4,9 @@ namespace Platewright.Formats.Toml;
 public static class Suggestion
 {
     /// <summary>
-    /// The known name nearest to what was written, by the fewest letters inserted, left out, replaced or swapped with their
-    /// neighbour (optimal string alignment distance), case aside; null when none is near: more than a third of the letters differ.
+    /// The known name nearest to what was written, by the fewest letters inserted, left out, replaced or swapped with
+    /// their neighbour (optimal string alignment distance), case aside; null when none is near: more than a third of
+    /// the letters differ.
     /// </summary>
     public static string? For(string written, IEnumerable<string> known)
     {

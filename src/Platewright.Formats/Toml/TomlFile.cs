@@ -6,18 +6,21 @@ using Tomlyn.Syntax;
 namespace Platewright.Formats.Toml;
 
 /// <summary>
-/// Reads a TOML file into records: parse, let the caller read the tables it knows, then refuse everything it did not ask for.
-/// It works on the syntax tree, because every value needs its place.
+/// Reads a TOML file into records: parse, let the caller read the tables it knows, then refuse everything it did not
+/// ask for. It works on the syntax tree, because every value needs its place.
 /// </summary>
 public static class TomlFile
 {
-    /// <summary>Longest file accepted, bytes: a description of machines or of a study is a page, not a data set.</summary>
+    /// <summary>
+    /// Longest file accepted, bytes: a description of machines or of a study is a page, not a data set.
+    /// </summary>
     public const int LongestFile = 4 << 20;
 
     private const int MostSyntaxErrors = 5;
 
     /// <summary>Reads a file. <paramref name="read"/> may return null only after noting an error.</summary>
-    /// <exception cref="DescriptionException">The file cannot be opened, is not TOML, or says what is not expected.</exception>
+    /// <exception cref="DescriptionException">The file cannot be opened, is not TOML, or says what is not
+    /// expected.</exception>
     public static T Read<T>(string path, Func<TomlTable, T?> read)
         where T : class => Parse(TextOf(path), path.Replace('\\', '/'), read);
 

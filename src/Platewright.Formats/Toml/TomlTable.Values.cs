@@ -4,7 +4,9 @@ namespace Platewright.Formats.Toml;
 
 public sealed partial class TomlTable
 {
-    /// <summary>A text that is not blank, null when absent; absence is an error when <paramref name="required"/>.</summary>
+    /// <summary>
+    /// A text that is not blank, null when absent; absence is an error when <paramref name="required"/>.
+    /// </summary>
     public string? Text(string key, bool required = false)
     {
         const string expected = "a text that is not empty";

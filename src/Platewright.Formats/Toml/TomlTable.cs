@@ -3,8 +3,8 @@ using System.Collections.Immutable;
 namespace Platewright.Formats.Toml;
 
 /// <summary>
-/// A table with typed access. Every access names a key as known; what is wrong goes to the file's list of errors, so that one
-/// reading reports all of them; <see cref="TomlFile"/> then refuses the keys nobody asked for.
+/// A table with typed access. Every access names a key as known; what is wrong goes to the file's list of errors, so
+/// that one reading reports all of them; <see cref="TomlFile"/> then refuses the keys nobody asked for.
 /// </summary>
 public sealed partial class TomlTable : TomlNode
 {
@@ -42,7 +42,9 @@ public sealed partial class TomlTable : TomlNode
         if (Has(key)) Refuse(key, message);
     }
 
-    /// <summary>How many errors the file has so far: compare before and after to know whether a part of it read well.</summary>
+    /// <summary>
+    /// How many errors the file has so far: compare before and after to know whether a part of it read well.
+    /// </summary>
     public int ErrorCount => _errors.Count;
 
     internal TomlNode? Peek(string key) => _entries.GetValueOrDefault(key);

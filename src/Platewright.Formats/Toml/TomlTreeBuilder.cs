@@ -3,11 +3,14 @@ using Tomlyn.Syntax;
 namespace Platewright.Formats.Toml;
 
 /// <summary>
-/// Builds tables from the syntax tree and refuses what TOML 1.0 refuses: a key set twice, a table defined twice, a value used as a table.
+/// Builds tables from the syntax tree and refuses what TOML 1.0 refuses: a key set twice, a table defined twice, a
+/// value used as a table.
 /// </summary>
 internal sealed class TomlTreeBuilder(string file, List<DescriptionError> errors)
 {
-    /// <summary>Tables that only exist because a longer header or dotted key went through them; a header may still define them.</summary>
+    /// <summary>
+    /// Tables that only exist because a longer header or dotted key went through them; a header may still define them.
+    /// </summary>
     private readonly HashSet<TomlTable> _implied = [];
 
     /// <summary>Tables that dotted keys made; only dotted keys of the same table may add to them.</summary>
@@ -72,7 +75,9 @@ internal sealed class TomlTreeBuilder(string file, List<DescriptionError> errors
         }
     }
 
-    /// <summary>Goes down to the table that holds the last key; null, with an error, where something else is in the way.</summary>
+    /// <summary>
+    /// Goes down to the table that holds the last key; null, with an error, where something else is in the way.
+    /// </summary>
     private TomlTable? Walk(TomlTable table, string[] keys, int line, bool dotted)
     {
         foreach (string key in keys.AsSpan(0, keys.Length - 1))

@@ -105,7 +105,9 @@ internal static class SchemaKeys
     }
 }
 
-/// <summary>The same from a reader: it is given an unknown key in every table and names the keys it knows there.</summary>
+/// <summary>
+/// The same from a reader: it is given an unknown key in every table and names the keys it knows there.
+/// </summary>
 internal static class ReaderKeys
 {
     private static readonly Regex ListPosition = new(@"\[\d+\]", RegexOptions.NonBacktracking);
