@@ -36,16 +36,14 @@ public sealed partial class TomlTable : TomlNode
     /// <summary>Notes an error about this table as a whole.</summary>
     public void Refuse(string message) => _errors.Add(DescriptionError.At(Place, message));
 
+    /// <summary>Notes an error about something inside this table.</summary>
+    public void Refuse(TomlPlace place, string message) => _errors.Add(DescriptionError.At(place, message));
+
     /// <summary>Notes an error where a key stands that makes no sense beside the others.</summary>
     public void RefuseIfPresent(string key, string message)
     {
         if (Has(key)) Refuse(key, message);
     }
-
-    /// <summary>
-    /// How many errors the file has so far: compare before and after to know whether a part of it read well.
-    /// </summary>
-    public int ErrorCount => _errors.Count;
 
     internal TomlNode? Peek(string key) => _entries.GetValueOrDefault(key);
 
