@@ -60,11 +60,12 @@ internal sealed class PartReader(string folder, ImmutableArray<Material> ownMate
             };
         }
         if (file is null) return null;
+        string shown = StudyPaths.Shown(folder, file);
         return Planned(table, own, quantity) with
         {
-            Name = name ?? inside ?? Path.GetFileNameWithoutExtension(file),
+            Name = name ?? inside ?? Path.GetFileNameWithoutExtension(shown),
             Named = name is not null,
-            File = StudyPaths.Shown(folder, file),
+            File = shown,
             FullPath = StudyPaths.Full(folder, file),
             Object = inside,
             Separate = separate,

@@ -1,0 +1,53 @@
+using System.Globalization;
+using Platewright.Machines;
+
+namespace Platewright.Tests.Machines;
+
+/// <summary>The examples of the machine page read, and its tables say what is bundled.</summary>
+public sealed class DocumentationTests
+{
+    private static readonly string Page = File.ReadAllText(Path.Combine(Repository.Root, "docs", "machine-file.md"));
+
+    [Fact]
+    public void Examples_OfTheMachinePage_Read()
+    {
+        string[] examples = Fenced.Toml(Page);
+
+        Assert.Equal(4, examples.Length);
+        Assert.All(examples, e => MachineFile.Parse(e, "docs/machine-file.md"));
+    }
+
+    [Fact]
+    public void Tables_OfTheMachinePage_AreTheBundledOnes()
+    {
+        foreach (Machine machine in MachineCatalog.Bundled)
+        {
+            string volume = machine.BuildVolume switch
+            {
+                BoxVolume box => $"{box.WidthMm} × {box.DepthMm} × {box.HeightMm}",
+                CylinderVolume round => $"⌀ {round.DiameterMm} × {round.HeightMm}",
+                _ => "",
+            };
+            string enclosed = machine.Enclosed is true ? "yes" : "no";
+            Assert.Contains(
+                $"| `{machine.Id}` | {volume} | {enclosed} | {Heat(machine.HeatsTo!)} | {machine.Price!.Amount:0} |\n", Page,
+                StringComparison.Ordinal);
+        }
+        foreach (Material material in MaterialCatalog.Bundled)
+        {
+            double percent = Math.Round(material.Shrinkage * 100, 6);
+            string shrinkage = percent == 0 ? "0" : percent.ToString(CultureInfo.InvariantCulture) + " %";
+            Assert.Contains(
+                $"| {material.Name} | {Heat(material.Needs)} | {shrinkage} | {material.BrimMm} |\n", Page, StringComparison.Ordinal);
+        }
+    }
+
+    private static string Heat(HeatLimits heat) => $"{heat.NozzleC} / {heat.BedC} / {heat.ChamberC}";
+}
+
+/// <summary>Takes the fenced examples out of a Markdown page.</summary>
+internal static class Fenced
+{
+    public static string[] Toml(string page) =>
+        [.. page.Split("```toml\n").Skip(1).Select(rest => rest[..rest.IndexOf("```", StringComparison.Ordinal)])];
+}
