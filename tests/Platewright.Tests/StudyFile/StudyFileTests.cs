@@ -74,7 +74,7 @@ public sealed class StudyFileTests : IDisposable
         Assert.True(shell.Separate);
         Assert.Null(shell.BrimMm);
         Assert.Equal(new Allowance(Turn: true, Tilt: true, Cut: false, LeastScale: 0.9), shell.Allowance);
-        Assert.Equal((20, "project[1].part[1].file"), (shell.Place!.Line, shell.Place.Key));
+        Assert.Equal((22, "project[1].part[1].file"), (shell.Place!.Line, shell.Place.Key));
 
         PlannedPart seal = plan.Projects[0].Parts[1];
         Assert.Equal(("seal", "../pack/set.3mf", "ring"), (seal.Name, seal.File, seal.Object));
