@@ -35,6 +35,7 @@ public sealed record Allowance(bool Turn = true, bool Tilt = true, bool Cut = tr
 public sealed record PartShape(ConvexHull Hull, double Shrinkage = 0, double BrimMm = 0);
 
 /// <summary>A place in the build volume: first scale, then rotate, then translate (mm). z = 0 is the build surface.</summary>
+/// <param name="Scale">Factor on the drawn part, shrinkage compensation included.</param>
 public sealed record Pose(double Scale, Rotation Rotation, Vec3 Translation);
 
 /// <summary>The best way of fitting under one freedom.</summary>
@@ -42,7 +43,7 @@ public sealed record Pose(double Scale, Rotation Rotation, Vec3 Translation);
 /// <param name="Pose">The pose that reaches it.</param>
 public sealed record WayOfFitting(double LargestScale, Pose Pose)
 {
-    public bool Fits => LargestScale >= 1;
+    public bool Fits => LargestScale >= 1 - Tolerances.UnitScale;
 }
 
 /// <summary>One part on one machine.</summary>

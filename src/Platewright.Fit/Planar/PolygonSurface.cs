@@ -18,22 +18,41 @@ internal sealed class PolygonSurface : Surface
         _start = PolygonWalls.HoldingTriple(_normals, _offsets);
         _pointSymmetric = PolygonSymmetry.IsPointSymmetric(polygon);
         AreaMm2 = ConvexPolygon.AreaMm2(polygon);
-        _inradius = PolygonWalls.Inradius(_normals, _offsets, _start);
+        (Middle, _inradius) = PolygonWalls.Incircle(_normals, _offsets, _start);
     }
 
     public override double AreaMm2 { get; }
 
     public override IReadOnlyList<(Vec2 Normal, double Offset)> Walls => [.. _normals.Zip(_offsets)];
 
-    /// <summary>The rectangle from (0, 0) to (width, depth).</summary>
-    public static PolygonSurface Rectangle(double widthMm, double depthMm) =>
-        new([default, new Vec2(widthMm, 0), new Vec2(widthMm, depthMm), new Vec2(0, depthMm)]);
+    /// <summary>Centre of the largest circle inside, mm.</summary>
+    public Vec2 Middle { get; }
+
+    /// <summary>The rectangle of this size whose lowest corner is <paramref name="corner"/>.</summary>
+    public static PolygonSurface Rectangle(Vec2 corner, double widthMm, double depthMm) => new(
+        [corner, corner + new Vec2(widthMm, 0), corner + new Vec2(widthMm, depthMm), corner + new Vec2(0, depthMm)]);
 
     public override Laying LayTurned(Shadow shadow, double brimMm) =>
         brimMm >= _inradius ? default : Scaled(new TurnSearch(Programme(shadow, brimMm)).Best(_pointSymmetric));
 
     public override Laying LayAt(Shadow shadow, double angle, double brimMm) =>
         brimMm >= _inradius ? default : Scaled(Programme(shadow, brimMm).At(angle));
+
+    public override double ClearanceMm(Shadow shadow, double angle, double size, double brimMm)
+    {
+        int count = _normals.Length;
+        var walls = new TurnedWall[brimMm > 0 ? 2 * count : count];
+        Vec2[] body = [.. shadow.Outline.Select(p => p * size)];
+        Vec2[] contact = [.. shadow.Contact.Select(p => p * size)];
+        for (int i = 0; i < walls.Length; i++)
+        {
+            bool brim = i >= count;
+            // Every wall moves out by the same distance: offset 1, and the reach beyond where the wall is now.
+            double keep = (brim ? brimMm : 0) - _offsets[i % count];
+            walls[i] = new TurnedWall(_normals[i % count], 1, keep, brim ? contact : body);
+        }
+        return -2 * new TurnedWalls(walls, _start).At(angle).Value;
+    }
 
     private TurnedWalls Programme(Shadow shadow, double brimMm)
     {

@@ -46,14 +46,39 @@ internal static class PolygonWalls
         return least;
     }
 
-    /// <summary>Radius of the largest circle inside the walls, mm.</summary>
-    public static double Inradius(Vec2[] normals, double[] offsets, (int A, int B, int C) start)
+    /// <summary>The largest circle inside the walls: centre and radius, mm.</summary>
+    public static (Vec2 Center, double RadiusMm) Incircle(Vec2[] normals, double[] offsets, (int A, int B, int C) start)
     {
         var walls = new Wall[normals.Length];
         for (int i = 0; i < walls.Length; i++) walls[i] = new Wall(normals[i], offsets[i], 1, i);
         var programme = new WallProgramme();
         programme.Start(walls[start.A], walls[start.B], walls[start.C]);
         programme.Solve(walls);
-        return 1 / programme.Value;
+        // A unit circle in walls moved out by σ: shrink both by σ.
+        return (programme.Offset / programme.Value, 1 / programme.Value);
+    }
+
+    /// <summary>What is left of a convex polygon when every wall moves in by <paramref name="mm"/>; may be empty.</summary>
+    public static Vec2[] Inset(ReadOnlySpan<Vec2> polygon, double mm)
+    {
+        (Vec2[] normals, double[] offsets) = Of(polygon);
+        List<Vec2> left = [.. polygon];
+        if (mm > 0)
+            for (int i = 0; i < normals.Length; i++) left = ClippedBy(left, normals[i], offsets[i] - mm);
+        return [.. left];
+    }
+
+    /// <summary>The part of a convex polygon with n · p ≤ c.</summary>
+    public static List<Vec2> ClippedBy(List<Vec2> polygon, Vec2 normal, double offset)
+    {
+        var left = new List<Vec2>();
+        for (int i = 0; i < polygon.Count; i++)
+        {
+            Vec2 p = polygon[i], q = polygon[(i + 1) % polygon.Count];
+            double dp = normal.Dot(p) - offset, dq = normal.Dot(q) - offset;
+            if (dp <= 0) left.Add(p);
+            if (dp < 0 && dq > 0 || dp > 0 && dq < 0) left.Add(p + (q - p) * (dp / (dp - dq)));
+        }
+        return left;
     }
 }

@@ -49,6 +49,16 @@ internal sealed class RoundSurface(double radiusMm) : Surface
         }
     }
 
+    public override double ClearanceMm(Shadow shadow, double angle, double size, double brimMm)
+    {
+        // Radius needed: the smallest circle around the body and the contact grown by the brim, by scaling a round surface.
+        double needed = size * radiusMm / LayAt(shadow, angle, 0).Scale;
+        double left = 2 * (radiusMm - needed);
+        if (brimMm <= 0) return left;
+        double contact = size * radiusMm / LayAt(shadow.ContactOnly, angle, 0).Scale + brimMm;
+        return Math.Min(left, 2 * (radiusMm - contact));
+    }
+
     private static double Reach(Vec2[] corners, Vec2 center) => Math.Max(corners.Max(p => (p - center).Length), double.Epsilon);
 
     private static Wall Farthest(RoundWall round, Vec2[] corners, Vec2 center)

@@ -30,6 +30,9 @@ internal sealed class Shadow
 
     public double AreaMm2 { get; }
 
+    /// <summary>What touches the surface, as if it were the whole part.</summary>
+    public Shadow ContactOnly => new(Standing, Contact, Contact, HeightMm, ConvexPolygon.AreaMm2(Contact));
+
     public static Shadow Of(ReadOnlySpan<Vec3> vertices, Rotation standing)
     {
         Matrix3 r = standing.ToMatrix();

@@ -23,6 +23,12 @@ internal abstract class Surface
     /// <summary>The largest scale at a given angle.</summary>
     public abstract Laying LayAt(Shadow shadow, double angle, double brimMm);
 
+    /// <summary>
+    /// Twice the distance by which every wall could move in (negative: must move out) for the shadow at this size to
+    /// lie within, wherever it is put, mm.
+    /// </summary>
+    public abstract double ClearanceMm(Shadow shadow, double angle, double size, double brimMm);
+
     /// <summary>Walls as (normal, distance from the origin) that hold the surface; a round one has none.</summary>
     public abstract IReadOnlyList<(Vec2 Normal, double Offset)> Walls { get; }
 }

@@ -55,7 +55,9 @@ internal sealed class RotationSearch
     /// Searches until the gap is closed or the budget of cells is spent. Rotations in <paramref name="starts"/> are
     /// tried first; a good one makes the search short.
     /// </summary>
-    public SearchResult Run(ReadOnlySpan<Rotation> starts, double tolerance, int mostCells)
+    /// <param name="knownBound">A scale already proved impossible to exceed.</param>
+    public SearchResult Run(
+        ReadOnlySpan<Rotation> starts, double tolerance, int mostCells, double knownBound = double.PositiveInfinity)
     {
         _gap = tolerance;
         _budget = mostCells;
@@ -66,7 +68,7 @@ internal sealed class RotationSearch
         RotationDomain domain = _container.Domain;
         Refine([.. domain.Charts.Select(chart => new Cell(chart, default, 0))], 1);
         double least = Math.Min(_leastBound, _best) * (1 - Tolerances.Rounding);
-        return new SearchResult(_bestRotation, 1 / _best, 1 / least, _cells, !_open);
+        return new SearchResult(_bestRotation, 1 / _best, Math.Min(1 / least, knownBound), _cells, !_open);
     }
 
     /// <summary>The reciprocal of the largest scale at a rotation.</summary>

@@ -1,0 +1,92 @@
+using Platewright.Geometry;
+
+namespace Platewright.Fit.Pieces;
+
+/// <summary>
+/// The fewest parallel slices of equal thickness that each lie flat in the build volume. Judged on the hull, so the mesh
+/// need not be sound; other cuts may need fewer.
+/// </summary>
+/// <param name="Pieces">How many.</param>
+/// <param name="Direction">Normal of the cutting planes in the drawn part.</param>
+internal sealed record SlabCut(int Pieces, Vec3 Direction)
+{
+    public static SlabCut? Fewest(
+        PreparedPart part, UsableVolume volume, Allowance allowance, int mostPieces, CancellationToken stop)
+    {
+        if (part.Shape.Hull.Dimension < 3) return null;
+        Vec3[] directions = [.. Directions(part, allowance, stop)];
+        for (int n = 2; n <= mostPieces; n++)
+            foreach (Vec3 direction in directions)
+            {
+                stop.ThrowIfCancellationRequested();
+                if (AllFit(part, volume, allowance, n, direction)) return new SlabCut(n, direction);
+            }
+        return null;
+    }
+
+    // Along the longest chord, the file's axes, and across the least width.
+    private static IEnumerable<Vec3> Directions(PreparedPart part, Allowance allowance, CancellationToken stop)
+    {
+        yield return Vec3.UnitX;
+        yield return Vec3.UnitY;
+        yield return Vec3.UnitZ;
+        if (!allowance.Turn) yield break;
+        Vec3 thin = part.LeastWidth(stop).Rotation.ToMatrix().Row2;
+        Vec3 along = LongestChord(part.Grid.Vertices);
+        yield return along.Normalized();
+        yield return thin;
+        Vec3 across = thin.Cross(along);
+        if (across.Length > 1e-6 * along.Length) yield return across.Normalized();
+    }
+
+    // A chord found by walking to the farthest vertex back and forth; any direction is a valid one to cut along.
+    private static Vec3 LongestChord(ReadOnlySpan<Vec3> vertices)
+    {
+        Vec3 from = vertices[0], to = from;
+        for (int pass = 0; pass < 4; pass++)
+        {
+            (from, to) = (to, from);
+            foreach (Vec3 v in vertices)
+                if ((v - from).Length > (to - from).Length) to = v;
+        }
+        return to - from;
+    }
+
+    private static bool AllFit(PreparedPart part, UsableVolume volume, Allowance allowance, int n, Vec3 direction)
+    {
+        ReadOnlySpan<Vec3> vertices = part.Grid.Vertices;
+        double low = -vertices[part.Grid.Farthest(-direction)].Dot(-direction);
+        double high = vertices[part.Grid.Farthest(direction)].Dot(direction);
+        for (int i = 0; i < n; i++)
+        {
+            double from = low + (high - low) * i / n, to = low + (high - low) * (i + 1) / n;
+            ConvexHull slice = ConvexHull.Of(Slice(part.Shape.Hull, direction, from, to));
+            var placing = new Placing(new PreparedPart(part.Shape with { Hull = slice }), volume);
+            bool fits = placing.AsDrawn().Fits || allowance.Turn && (placing.Upright().Fits || placing.Turned().Fits);
+            if (!fits) return false;
+        }
+        return true;
+    }
+
+    private static Vec3[] Slice(ConvexHull hull, Vec3 direction, double from, double to)
+    {
+        var points = new List<Vec3>();
+        ReadOnlySpan<Vec3> vertices = hull.Vertices;
+        foreach (Vec3 v in vertices)
+            if (v.Dot(direction) >= from && v.Dot(direction) <= to) points.Add(v);
+        foreach (HullFace face in hull.Faces)
+            for (int i = 0; i < face.Corners.Count; i++)
+            {
+                Vec3 a = vertices[face.Corners[i]], b = vertices[face.Corners[(i + 1) % face.Corners.Count]];
+                AddCrossing(points, a, b, direction, from);
+                AddCrossing(points, a, b, direction, to);
+            }
+        return [.. points];
+    }
+
+    private static void AddCrossing(List<Vec3> points, Vec3 a, Vec3 b, Vec3 direction, double at)
+    {
+        double da = a.Dot(direction) - at, db = b.Dot(direction) - at;
+        if (da * db < 0) points.Add(a + (b - a) * (da / (da - db)));
+    }
+}

@@ -1,0 +1,86 @@
+using Platewright.Fit.Planar;
+using Platewright.Fit.Search;
+using Platewright.Geometry;
+
+namespace Platewright.Fit;
+
+/// <summary>
+/// A part with what every machine needs of it: support vertices by direction, its stands, its least width. Built once for
+/// a part; not for use by several threads at once.
+/// </summary>
+public sealed class PreparedPart
+{
+    // The least width is found to this relative gap, within this many cells.
+    private const double WidthGap = 1e-9;
+    private const int WidthCells = 60_000;
+    private Shadow? _asDrawn;
+    private List<Stand>? _stands;
+    private (double AtLeast, Rotation Rotation)? _leastWidth;
+
+    /// <summary>Prepares <paramref name="shape"/>.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Shrinkage outside 0 … 0.1, or a negative brim.</exception>
+    public PreparedPart(PartShape shape)
+    {
+        ArgumentOutOfRangeException.ThrowIfNegative(shape.BrimMm, nameof(shape));
+        if (shape.Shrinkage is < 0 or > 0.1)
+            throw new ArgumentOutOfRangeException(nameof(shape), shape.Shrinkage, "Shrinkage must be 0 … 0.1.");
+        Shape = shape;
+        Grid = new SupportGrid(shape.Hull.Vertices);
+    }
+
+    public PartShape Shape { get; }
+
+    /// <summary>Built size over drawn size: 1 + shrinkage.</summary>
+    internal double Growth => 1 + Shape.Shrinkage;
+
+    internal SupportGrid Grid { get; }
+
+    internal Shadow AsDrawn => _asDrawn ??= Shadow.Of(Shape.Hull.Vertices, Rotation.Identity);
+
+    /// <summary>Every way of resting on a face of the hull, lowest first.</summary>
+    internal IReadOnlyList<Stand> Stands => _stands ??= FindStands();
+
+    /// <summary>A proved lower bound of the part's least width, mm, and the rotation that lays it along z.</summary>
+    internal (double AtLeast, Rotation Rotation) LeastWidth(CancellationToken stop)
+    {
+        if (_leastWidth is null)
+        {
+            SearchResult slab = new RotationSearch(Grid, new SlabContainer(1), null, stop).Run([], WidthGap, WidthCells);
+            _leastWidth = (1 / slab.UpperBound, slab.Rotation);
+        }
+        return _leastWidth.Value;
+    }
+
+    private List<Stand> FindStands()
+    {
+        var stands = new List<Stand>();
+        ConvexHull hull = Shape.Hull;
+        foreach (HullFace face in hull.Faces) stands.Add(new Stand(this, Rotation.Between(face.Normal, -Vec3.UnitZ)));
+        if (hull.Dimension == 1)
+            stands.Add(new Stand(this, Rotation.Between(hull.Vertices[1] - hull.Vertices[0], Vec3.UnitX)));
+        if (hull.Dimension == 0) stands.Add(new Stand(this, Rotation.Identity));
+        return [.. stands.OrderBy(s => s.HeightMm)];
+    }
+}
+
+/// <summary>One way of resting; its shadow is found when asked for.</summary>
+internal sealed class Stand
+{
+    private readonly PreparedPart _part;
+    private Shadow? _shadow;
+
+    public Stand(PreparedPart part, Rotation rotation)
+    {
+        _part = part;
+        Rotation = rotation;
+        Vec3 up = rotation.ToMatrix().Row2;
+        ReadOnlySpan<Vec3> vertices = part.Grid.Vertices;
+        HeightMm = (vertices[part.Grid.Farthest(up)] - vertices[part.Grid.Farthest(-up)]).Dot(up);
+    }
+
+    public Rotation Rotation { get; }
+
+    public double HeightMm { get; }
+
+    public Shadow Shadow => _shadow ??= Shadow.Of(_part.Grid.Vertices, Rotation);
+}
