@@ -27,7 +27,9 @@ public static class LengthUnits
         _ => throw new ArgumentOutOfRangeException(nameof(unit), unit, "Not a unit of length."),
     };
 
-    /// <summary>The unit with that short or long name, in British or American spelling; null for any other word.</summary>
+    /// <summary>
+    /// The unit with that short or long name, in British or American spelling; null for any other word.
+    /// </summary>
     public static LengthUnit? Named(string name) => name.Trim().ToLowerInvariant() switch
     {
         "um" or "µm" or "micron" or "micrometre" or "micrometer" => LengthUnit.Micrometre,

@@ -20,7 +20,9 @@ public sealed record ModelPart
     public ObjectType Type { get; init; } = ObjectType.Model;
 }
 
-/// <summary>What an object is for (3MF core specification 1.3, section 4.1); every other format has models only.</summary>
+/// <summary>
+/// What an object is for (3MF core specification 1.3, section 4.1); every other format has models only.
+/// </summary>
 public enum ObjectType
 {
     /// <summary>A part to make.</summary>
@@ -34,4 +36,7 @@ public enum ObjectType
 
     /// <summary>An open surface.</summary>
     Surface,
+
+    /// <summary>Not to be built by itself; only components may refer to it.</summary>
+    Other,
 }

@@ -31,7 +31,8 @@ internal sealed class ObjContent
         for (int line = 0; !scanner.AtEnd; line++)
         {
             if (line % LinesBetweenCancelChecks == 0) request.Cancel.ThrowIfCancellationRequested();
-            if (scanner.TryWordOnLine(out ReadOnlySpan<byte> word)) content.ReadStatement(word, ref scanner, scale, request);
+            if (scanner.TryWordOnLine(out ReadOnlySpan<byte> word))
+                content.ReadStatement(word, ref scanner, scale, request);
             scanner.SkipLine();
         }
         return content;
@@ -41,7 +42,8 @@ internal sealed class ObjContent
     {
         if (word.SequenceEqual("v"u8)) ReadVertex(ref scanner, scale, request);
         else if (word.SequenceEqual("f"u8) || word.SequenceEqual("fo"u8)) ReadFace(ref scanner, request);
-        else if (word.SequenceEqual("o"u8)) Objects.Add(new ObjObject(Encoding.UTF8.GetString(scanner.TakeLine()), Faces.Count));
+        else if (word.SequenceEqual("o"u8))
+            Objects.Add(new ObjObject(Encoding.UTF8.GetString(scanner.TakeLine()), Faces.Count));
         else if (word.SequenceEqual("curv"u8) || word.SequenceEqual("surf"u8)) FreeForm++;
         else if (word[0] != '#' && !IsPassedOver(word))
         {
@@ -74,7 +76,9 @@ internal sealed class ObjContent
             request.CheckTriangles(Faces.TriangleCount, $"line {scanner.LineOf(scanner.Position)}");
     }
 
-    /// <summary>The vertex of a corner written v, v/vt, v//vn or v/vt/vn, counted from 1 or back from the latest (-1).</summary>
+    /// <summary>
+    /// The vertex of a corner written v, v/vt, v//vn or v/vt/vn, counted from 1 or back from the latest (-1).
+    /// </summary>
     private int VertexOf(ReadOnlySpan<byte> word, ref TextScanner scanner, ReadRequest request)
     {
         int slash = word.IndexOf((byte)'/');

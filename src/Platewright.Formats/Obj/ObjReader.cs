@@ -29,13 +29,15 @@ internal static class ObjReader
     private static List<ModelPart> Parts(ObjContent content)
     {
         ReadOnlySpan<Vec3> vertices = CollectionsMarshal.AsSpan(content.Vertices);
+        var names = new NameList();
         var parts = new List<ModelPart>();
         for (int i = 0; i < content.Objects.Count; i++)
         {
-            int first = content.Objects[i].FirstFace;
+            ObjObject drawn = content.Objects[i];
             int end = i + 1 < content.Objects.Count ? content.Objects[i + 1].FirstFace : content.Faces.Count;
-            if (end > first)
-                parts.Add(new ModelPart { Name = content.Objects[i].Name, Mesh = content.Faces.ToMesh(vertices, first, end) });
+            if (end == drawn.FirstFace) continue;
+            Mesh mesh = content.Faces.ToMesh(vertices, drawn.FirstFace, end);
+            parts.Add(new ModelPart { Name = names.Unique(drawn.Name), Mesh = mesh });
         }
         if (parts.Count == 1) parts[0] = parts[0] with { Name = null };
         return parts;

@@ -42,13 +42,15 @@ internal sealed class ModelBytes : IDisposable
         }
     }
 
-    private static string Reason(Exception e) => e is UnauthorizedAccessException ? "no permission" : "the disk reports an error";
+    private static string Reason(Exception e) =>
+        e is UnauthorizedAccessException ? "no permission" : "the disk reports an error";
 
     private static void CheckLength(long length, ReadRequest request)
     {
         if (length == 0) throw request.Refuse(null, "it is empty");
         if (length > request.Limits.FileBytes)
-            throw request.Refuse(null, $"it is larger than {request.Limits.FileBytes} bytes", "raise the file size limit");
+            throw request.Refuse(
+                null, $"it is larger than {request.Limits.FileBytes} bytes", "raise the file size limit");
     }
 
     /// <summary>Fills the span with the bytes from the offset on.</summary>
@@ -65,7 +67,8 @@ internal sealed class ModelBytes : IDisposable
             while (into.Length > 0)
             {
                 int got = RandomAccess.Read(_handle, into, offset);
-                if (got == 0) throw request.Refuse($"byte {offset}", "it became shorter while it was read", "read it again");
+                if (got == 0)
+                    throw request.Refuse($"byte {offset}", "it became shorter while it was read", "read it again");
                 into = into[got..];
                 offset += got;
             }

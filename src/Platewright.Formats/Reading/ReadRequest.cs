@@ -1,3 +1,5 @@
+using Platewright.Geometry;
+
 namespace Platewright.Formats.Reading;
 
 /// <summary>What one file is read under, handed down through the readers.</summary>
@@ -15,11 +17,16 @@ internal sealed record ReadRequest(string File, ReadLimits Limits, LengthUnit? U
     public void CheckTriangles(long count, string? place)
     {
         if (count > Limits.Triangles)
-            throw Refuse(place, $"it holds more than {Limits.Triangles} triangles", "simplify it or raise the triangle limit");
+            throw Refuse(
+                place, $"it holds more than {Limits.Triangles} triangles", "simplify it or raise the triangle limit");
     }
 
-    /// <summary>Whether a coordinate in mm rounds to a single-precision number: then volumes stay finite in double.</summary>
+    /// <summary>
+    /// Whether a coordinate in mm rounds to a single-precision number: then volumes stay finite in double.
+    /// </summary>
     public static bool IsInRange(double mm) => float.IsFinite((float)mm);
+
+    public static bool IsInRange(Vec3 mm) => IsInRange(mm.X) && IsInRange(mm.Y) && IsInRange(mm.Z);
 
     /// <summary>The unit to take the numbers in, and why.</summary>
     public (LengthUnit Unit, UnitSource Source) UnitOr(LengthUnit? stated) =>

@@ -3,7 +3,9 @@ using System.Text;
 
 namespace Platewright.Formats.Reading;
 
-/// <summary>Walks over the words of a text without copying it. Lines are counted only when something is wrong.</summary>
+/// <summary>
+/// Walks over the words of a text without copying it. Lines are counted only when something is wrong.
+/// </summary>
 internal ref struct TextScanner(ReadOnlySpan<byte> text)
 {
     private static readonly SearchValues<byte> LineEnds = SearchValues.Create("\n\r"u8);
@@ -86,7 +88,8 @@ internal ref struct TextScanner(ReadOnlySpan<byte> text)
         int start = Position;
         while (Position < _text.Length && _text[Position] > ' ') Position++;
         word = _text[start..Position];
-        if (word.Length > 1 && word[^1] == '\\' && Position < _text.Length && _text[Position] is (byte)'\n' or (byte)'\r')
+        bool atLineEnd = Position < _text.Length && _text[Position] is (byte)'\n' or (byte)'\r';
+        if (atLineEnd && word.Length > 1 && word[^1] == '\\')
             word = _text[start..--Position];
         return word.Length > 0;
     }

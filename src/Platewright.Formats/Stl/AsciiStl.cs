@@ -17,7 +17,8 @@ internal static class AsciiStl
             if (b == 0) return false;
         }
         string text = Encoding.Latin1.GetString(start);
-        return text.TrimStart('\uFEFF', 'ï', '»', '¿', ' ', '\t', '\r', '\n').StartsWith("solid", StringComparison.OrdinalIgnoreCase)
+        return text.TrimStart('\u00EF', '\u00BB', '\u00BF', ' ', '\t', '\r', '\n')
+                .StartsWith("solid", StringComparison.OrdinalIgnoreCase)
             || (Holds(text, "facet") && Holds(text, "vertex"));
     }
 
@@ -90,10 +91,11 @@ internal static class AsciiStl
         while (!scanner.AtEnd)
         {
             int start = scanner.Position;
-            if (scanner.TryWord(out ReadOnlySpan<byte> word) && (Is(word, "facet"u8) || word.EndsWith("solid"u8) || Is(word, "solid"u8)))
+            scanner.TryWord(out ReadOnlySpan<byte> word);
+            bool afterMark = word.EndsWith("solid"u8) && word.StartsWith("\uFEFF"u8);
+            if (Is(word, "facet"u8) || Is(word, "solid"u8) || afterMark)
             {
-                if (Is(word, "facet"u8) || Is(word, "solid"u8)) scanner.Position = start;
-                else scanner.TakeLine();
+                scanner.Position = afterMark ? start + 3 : start;
                 return;
             }
             scanner.SkipLine();

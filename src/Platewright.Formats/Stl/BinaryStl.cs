@@ -13,7 +13,9 @@ internal static class BinaryStl
     public const int HeaderBytes = 84;
     public const int FacetBytes = 50;
 
-    /// <summary>Facets in a chunk: its bytes, table and positions together stay in a core's second-level cache.</summary>
+    /// <summary>
+    /// Facets in a chunk: its bytes, table and positions together stay in a core's second-level cache.
+    /// </summary>
     private const int ChunkFacets = 8192;
 
     public static long SizeOf(uint facets) => HeaderBytes + (long)FacetBytes * facets;

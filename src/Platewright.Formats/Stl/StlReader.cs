@@ -5,8 +5,8 @@ using Platewright.Geometry;
 namespace Platewright.Formats.Stl;
 
 /// <summary>
-/// STL, binary or ASCII. The first word decides nothing, because binary files begin with "solid" too: a size that agrees
-/// with the count of facets makes the file binary, otherwise text that speaks of facets makes it ASCII.
+/// STL, binary or ASCII. The first word decides nothing, because binary files begin with "solid" too: a size that
+/// agrees with the count of facets makes the file binary, otherwise text that speaks of facets makes it ASCII.
 /// </summary>
 internal static class StlReader
 {
@@ -32,7 +32,8 @@ internal static class StlReader
 
     private static bool IsAscii(ModelBytes bytes, ReadRequest request)
     {
-        if (bytes.Length >= BinaryStl.HeaderBytes && bytes.Length == BinaryStl.SizeOf(PromisedFacets(bytes, request))) return false;
+        if (bytes.Length >= BinaryStl.HeaderBytes && bytes.Length == BinaryStl.SizeOf(PromisedFacets(bytes, request)))
+            return false;
         Span<byte> sample = stackalloc byte[(int)Math.Min(bytes.Length, SampleBytes)];
         bytes.ReadAt(0, sample, request);
         return AsciiStl.LooksLike(sample);

@@ -27,7 +27,9 @@ internal static class SharedModels
 
     private static IEnumerable<TheoryDataRow<string>> Named(bool valid)
     {
-        string[] files = Entries.Value.Where(e => e.Value.GetProperty("valid").GetBoolean() == valid && e.Key[^3..].ToUpperInvariant() is "STL" or "OBJ").Select(e => e.Key).ToArray();
+        string[] files = Entries.Value.Where(e => e.Value.GetProperty("valid").GetBoolean() == valid)
+            .Select(e => e.Key)
+            .ToArray();
         return (files.Length == 0 ? [Absent] : files).Select(f => new TheoryDataRow<string>(f));
     }
 

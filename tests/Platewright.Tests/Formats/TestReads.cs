@@ -9,7 +9,8 @@ internal static class TestReads
     public static ModelReading Disk(string path, string? shownAs = null, ReadLimits? limits = null) =>
         ModelReader.Read(path, shownAs, limits, unit: null, TestContext.Current.CancellationToken);
 
-    public static ModelReading Memory(string name, byte[] content, ReadLimits? limits = null, LengthUnit? unit = null) =>
+    public static ModelReading Memory(
+        string name, byte[] content, ReadLimits? limits = null, LengthUnit? unit = null) =>
         ModelReader.Read(name, content, limits, unit, TestContext.Current.CancellationToken);
 
     public static ModelReading Text(string name, string content) => Memory(name, Encoding.UTF8.GetBytes(content));
