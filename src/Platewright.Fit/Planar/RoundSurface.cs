@@ -17,36 +17,38 @@ internal sealed class RoundSurface(double radiusMm) : Surface
 
     public override Laying LayAt(Shadow shadow, double angle, double brimMm)
     {
-        Matrix3 turn = Rotation.About(Vec3.UnitZ, angle).ToMatrix();
-        var outer = new RoundWall(radiusMm);
-        var inner = new RoundWall(radiusMm - brimMm);
-        if (inner.RadiusMm <= 0) return default;
-        _programme.Start(
-            Toward(RoundWall.First, shadow.Outline), Toward(RoundWall.Second, shadow.Outline), Toward(RoundWall.Third, shadow.Outline));
-        for (int step = 0; step < RoundWall.MostSteps; step++)
-        {
-            Vec2 center = -_programme.Offset;
-            Wall wall = Farthest(outer, shadow.Outline, center);
-            if (brimMm > 0)
-            {
-                Wall brim = Farthest(inner, shadow.Contact, center);
-                if (_programme.Excess(brim) > _programme.Excess(wall)) wall = brim;
-            }
-            if (_programme.Excess(wall) <= RoundWall.Closed * radiusMm * _programme.Value || !_programme.Enter(wall)) break;
-        }
-        // Rounding may leave the programme a hair short: the scale is what the farthest corners allow from its centre.
-        Vec2 middle = -_programme.Offset;
-        double scale = radiusMm / Reach(shadow.Outline, middle);
-        if (brimMm > 0) scale = Math.Min(scale, inner.RadiusMm / Reach(shadow.Contact, middle));
-        Vec2 turned = new(turn.Row0.X * middle.X + turn.Row0.Y * middle.Y, turn.Row1.X * middle.X + turn.Row1.Y * middle.Y);
-        return new Laying(scale, angle, -turned * scale);
+        if (brimMm >= radiusMm) return default;
+        Vec2 center = EnclosingCircle.Of(shadow.Outline).Center;
+        double scale = ScaleFrom(center);
+        if (brimMm > 0 && InnerScale(center) < scale) (center, scale) = Compromise();
+        Vec3 turned = Rotation.About(Vec3.UnitZ, angle).Apply(new Vec3(center.X, center.Y, 0));
+        return new Laying(scale, angle, new Vec2(-turned.X, -turned.Y) * scale);
 
-        Wall Toward(Vec2 n, Vec2[] corners)
+        double ScaleFrom(Vec2 at) => Math.Min(radiusMm / Reach(shadow.Outline, at), brimMm > 0 ? InnerScale(at) : double.PositiveInfinity);
+
+        double InnerScale(Vec2 at) => (radiusMm - brimMm) / Reach(shadow.Contact, at);
+
+        // Body and brim both push: walls enter where they push hardest, and the best centre seen counts.
+        (Vec2 Center, double Scale) Compromise()
         {
-            double most = double.NegativeInfinity;
-            foreach (Vec2 p in corners) most = Math.Max(most, p.Dot(n));
-            return new Wall(n, radiusMm, most, 0);
+            var outer = new RoundWall(radiusMm);
+            var inner = new RoundWall(radiusMm - brimMm);
+            (Vec2 Center, double Scale) best = (center, scale);
+            _programme.Start(
+                Toward(RoundWall.First, shadow.Outline), Toward(RoundWall.Second, shadow.Outline), Toward(RoundWall.Third, shadow.Outline));
+            for (int step = 0; step < RoundWall.MostSteps; step++)
+            {
+                Vec2 now = -_programme.Offset;
+                double reached = ScaleFrom(now);
+                if (reached > best.Scale) best = (now, reached);
+                Wall wall = Farthest(outer, shadow.Outline, now), brim = Farthest(inner, shadow.Contact, now);
+                if (_programme.Excess(brim) > _programme.Excess(wall)) wall = brim;
+                if (_programme.Excess(wall) <= RoundWall.Closed * radiusMm * _programme.Value || !_programme.Enter(wall)) break;
+            }
+            return best;
         }
+
+        Wall Toward(Vec2 n, Vec2[] corners) => new(n, radiusMm, corners.Max(p => p.Dot(n)), 0);
     }
 
     public override double ClearanceMm(Shadow shadow, double angle, double size, double brimMm)

@@ -6,11 +6,11 @@ namespace Platewright.Fit.Planar;
 /// <param name="RadiusMm">Radius, mm.</param>
 internal readonly record struct RoundWall(double RadiusMm)
 {
-    /// <summary>Exchanges after which rounding is all that is left: each is a Newton step on the circle.</summary>
+    /// <summary>Exchanges after which rounding is all that is left.</summary>
     public const int MostSteps = 60;
 
     /// <summary>Excess, relative to the radius, at which the circle counts as found.</summary>
-    public const double Closed = 1e-13;
+    public const double Closed = 1e-12;
 
     private static readonly double SinThird = Math.Sqrt(0.75);
 

@@ -3,10 +3,10 @@ using Platewright.Geometry;
 
 namespace Platewright.Fit.Search;
 
-/// <summary>An upright cylinder: two planes, and a wall in every direction around the part's shadow.</summary>
+/// <summary>An upright cylinder: two planes, and the circle around the part's shadow.</summary>
 internal sealed class CylinderContainer(double radius, double height) : Container
 {
-    private readonly WallProgramme _programme = new();
+    private Vec2[] _shadow = [];
 
     public override RotationDomain Domain => RotationDomain.Tilts;
 
@@ -15,47 +15,38 @@ internal sealed class CylinderContainer(double radius, double height) : Containe
     public override int Touch(SupportGrid part, in Matrix3 rotation, Span<Contact> contacts)
     {
         contacts[0] = Slab(part, rotation, Vec3.UnitZ, height);
-        Matrix3 r = rotation;
-        RoundWall round = new(radius);
-        _programme.Start(WallAlong(RoundWall.First), WallAlong(RoundWall.Second), WallAlong(RoundWall.Third));
-        for (int step = 0; step < RoundWall.MostSteps; step++)
-        {
-            // The vertex farthest from where the centre is now, and the wall it pushes against.
-            Vec2 center = -_programme.Offset;
-            int vertex = FarthestFrom(part.Vertices, r, center, out Vec2 direction);
-            Wall wall = round.At(direction, center, vertex);
-            if (_programme.Excess(wall) <= RoundWall.Closed * radius * _programme.Value || !_programme.Enter(wall)) break;
-        }
-        contacts[1] = ShadowContact(_programme);
+        ReadOnlySpan<Vec3> vertices = part.Vertices;
+        if (_shadow.Length != vertices.Length) _shadow = new Vec2[vertices.Length];
+        for (int i = 0; i < vertices.Length; i++)
+            _shadow[i] = new Vec2(rotation.Row0.Dot(vertices[i]), rotation.Row1.Dot(vertices[i]));
+        contacts[1] = Held(EnclosingCircle.Of(_shadow));
         return 2;
-
-        Wall WallAlong(Vec2 n)
-        {
-            Vec3 u = r.Row0 * n.X + r.Row1 * n.Y;
-            int vertex = part.Farthest(u);
-            return new Wall(n, radius, part.Vertices[vertex].Dot(u), vertex);
-        }
     }
 
     public override double Support(Vec3 normal) =>
         radius * Math.Sqrt(normal.X * normal.X + normal.Y * normal.Y) + Math.Abs(normal.Z) * height / 2;
 
-    private static int FarthestFrom(ReadOnlySpan<Vec3> vertices, in Matrix3 rotation, Vec2 center, out Vec2 direction)
+    // Normals λ (p − centre), made to cancel exactly, over what the circle allows them together.
+    private Contact Held(in EnclosingCircle circle)
     {
-        Vec3 ex = rotation.Row0, ey = rotation.Row1;
-        int best = 0;
-        double most = -1;
-        direction = default;
-        for (int i = 0; i < vertices.Length; i++)
-        {
-            double dx = vertices[i].Dot(ex) - center.X;
-            double dy = vertices[i].Dot(ey) - center.Y;
-            double d = dx * dx + dy * dy;
-            if (d <= most) continue;
-            most = d;
-            best = i;
-            direction = new Vec2(dx, dy);
-        }
-        return best;
+        (double la, double lb, double lc) = circle.Weights();
+        if (lc == 0) return Pair(circle.A, circle.PointA, circle.B, circle.PointB);
+        if (lb == 0) return Pair(circle.A, circle.PointA, circle.C, circle.PointC);
+        if (la == 0) return Pair(circle.B, circle.PointB, circle.C, circle.PointC);
+        Vec2 na = (circle.PointA - circle.Center) * la, nb = (circle.PointB - circle.Center) * lb;
+        Vec2 nc = -(na + nb);
+        double scale = 1 / (radius * (na.Length + nb.Length + nc.Length));
+        return new Contact(
+            circle.A, new Vec3(na.X, na.Y, 0) * scale, circle.B, new Vec3(nb.X, nb.Y, 0) * scale,
+            circle.C, new Vec3(nc.X, nc.Y, 0) * scale);
+    }
+
+    private Contact Pair(int a, Vec2 p, int b, Vec2 q)
+    {
+        double length = (q - p).Length;
+        if (length == 0) return new Contact(a, default, a, default, a, default);
+        Vec2 n = (q - p) / (length * 2 * radius);
+        Vec3 n3 = new(n.X, n.Y, 0);
+        return new Contact(a, -n3, b, n3, a, default);
     }
 }
