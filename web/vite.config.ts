@@ -3,7 +3,11 @@ import { svelte } from '@sveltejs/vite-plugin-svelte';
 import { defineConfig, type Plugin } from 'vite';
 import { viteSingleFile } from 'vite-plugin-singlefile';
 
-/** Lets the page run its own inlined script and nothing else: the policy in index.html names the script's hash. */
+const policy = (hash: string) =>
+  `<meta http-equiv="Content-Security-Policy" content="default-src 'none'; script-src 'sha256-${hash}'; `
+  + `style-src 'unsafe-inline'; img-src data: blob:; font-src data:; base-uri 'none'; form-action 'none'" />`;
+
+/** Lets the page run its own inlined script and nothing else: its policy names the script's hash. */
 function allowOnlyOwnScript(): Plugin {
   return {
     name: 'allow-only-own-script',
@@ -17,7 +21,7 @@ function allowOnlyOwnScript(): Plugin {
         const scripts = [...html.matchAll(/<script type="module"[^>]*>([\s\S]*?)<\/script>/g)].map((m) => m[1]);
         if (scripts.length !== 1) this.error(`Expected one inlined script, found ${scripts.length}.`);
         const hash = createHash('sha256').update(scripts[0]).digest('base64');
-        page.source = html.replace('script-src-hash', () => `'sha256-${hash}'`);
+        page.source = html.replace('<head>', () => `<head>\n    ${policy(hash)}`);
       },
     },
   };

@@ -1,0 +1,21 @@
+import type { Part, Project, Study } from '../study';
+
+const byStudy = new WeakMap<Study, Map<string, Part>>();
+
+export function partById(study: Study, id: string | null | undefined): Part | undefined {
+  let map = byStudy.get(study);
+  if (!map) byStudy.set(study, (map = new Map(study.parts.map((p) => [p.id, p]))));
+  return id == null ? undefined : map.get(id);
+}
+
+export const partsOf = (study: Study, project: Project): Part[] =>
+  project.parts.flatMap((id) => partById(study, id) ?? []);
+
+/** The picture that stands for a project: of its largest part. */
+export function facePicture(study: Study, project: Project): string | null {
+  let face: Part | null = null;
+  for (const part of partsOf(study, project)) {
+    if (part.picture && (!face || part.need.cube_turned_mm > face.need.cube_turned_mm)) face = part;
+  }
+  return face?.picture ?? null;
+}

@@ -1,0 +1,97 @@
+import type { Machine, Study } from '../study';
+import { price } from '../common/format';
+import { textWidth } from '../common/measure';
+import { placeLabels, spreadMarks, type Placed } from './labels';
+import { ownCount, type Question } from './question';
+import type { Domain } from './scale';
+
+export const NAME_PX = 14;
+export const PRICE_PX = 12;
+const LANE_PX = 40;
+const LANES = 4;
+/** Below this width machines are marked by letters, and a list below the line names them. */
+const ROOM_FOR_NAMES_PX = 620;
+export const RULE_PX = 40;
+export const TAG_PX = 34;
+
+export interface MachineMark {
+  machine: Machine;
+  letter: string;
+  own: number;
+  x: number;
+  y: number;
+  /** Where the letter stands when there is no room for names. */
+  letterY: number;
+  detail: string;
+  label: Placed | null;
+}
+
+export interface LineLayout {
+  width: number;
+  height: number;
+  left: number;
+  right: number;
+  top: number;
+  bottom: number;
+  laneTop: (lane: number) => number;
+  x: (mm: number) => number;
+  y: (share: number) => number;
+  mm: (x: number) => number;
+  marks: MachineMark[];
+  named: boolean;
+}
+
+export function layoutLine(study: Study, q: Question, domain: Domain, width: number): LineLayout {
+  const narrow = width < ROOM_FOR_NAMES_PX;
+  const left = narrow ? 40 : 52;
+  const right = width - (narrow ? 12 : 40);
+  const x = (mm: number) => left + ((right - left) * (mm - domain.from)) / (domain.to - domain.from);
+  const total = Math.max(1, study.projects.length);
+  const order = [...study.machines].sort((a, b) => a.edge_mm - b.edge_mm);
+  const details = order.map((m) => {
+    const own = ownCount(study, m, q);
+    return { own, text: [price(m), `${own} of ${total}`].filter(Boolean).join(' · ') };
+  });
+  const labels = narrow ? null : placeLabels(
+    order.map((m, i) => ({
+      x: x(m.edge_mm),
+      width: Math.max(textWidth(m.name, NAME_PX, 600), textWidth(details[i].text, PRICE_PX)) + 4,
+    })), left, width - 2, LANES);
+  const lanes = labels ? Math.max(0, ...labels.map((l) => l.lane + 1)) : 0;
+  const top = lanes * LANE_PX + 18;
+  const bottom = top + (narrow ? 220 : 290);
+  const y = (share: number) => bottom - (bottom - top) * share;
+  const points = order.map((m, i) => ({ x: x(m.edge_mm), y: y(details[i].own / total) }));
+  const letters = spreadMarks(points, 19);
+  return {
+    width, left, right, top, bottom, x, y,
+    height: bottom + RULE_PX + TAG_PX + 4,
+    laneTop: (lane) => top - 18 - (lane + 1) * LANE_PX + 4,
+    mm: (px) => domain.from + ((px - left) / (right - left)) * (domain.to - domain.from),
+    named: labels !== null,
+    marks: order.map((machine, i) => ({
+      machine,
+      letter: String.fromCharCode(65 + (i % 26)),
+      own: details[i].own,
+      ...points[i],
+      letterY: letters[i].y,
+      detail: details[i].text,
+      label: labels?.[i] ?? null,
+    })),
+  };
+}
+
+/** Where the count beside the handle's dot stands clear of machines and of the plot's edges. */
+export function placeCount(l: LineLayout, x: number, y: number, width: number): { x: number; y: number } {
+  const HEIGHT = 16;
+  const places = [-10, 24, -32, 46].flatMap((dy) => [{ x: x + 12, y: y + dy }, { x: x - 12 - width, y: y + dy }]);
+  const clear = (p: { x: number; y: number }) =>
+    p.x >= l.left && p.x + width <= l.right && p.y < l.bottom - 12 && p.y - HEIGHT > l.top - 16
+    && l.marks.every((m) => {
+      const markY = l.named ? m.y : m.letterY;
+      const overMark = m.x > p.x - 11 && m.x < p.x + width + 11 && markY > p.y - HEIGHT - 9 && markY < p.y + 9;
+      const overLeader = l.named && m.x > p.x - 3 && m.x < p.x + width + 3 && p.y - HEIGHT < m.y;
+      return !overMark && !overLeader;
+    });
+  return places.find(clear) ?? places[x + 12 + width <= l.right ? 0 : 1];
+}

@@ -1,0 +1,143 @@
+import type { Curve, CurveStep, Heat, Machine, Need, Part, Project, Share, Study } from '../study';
+import { between, confidence, count, mm, percent, plural } from '../common/format';
+
+/** What is asked of the imagined machine: does it hold the work, or (with the heat of `curve`) can it make it? */
+export interface Question {
+  curve: Curve;
+  /** Whether tilted and scaled parts count as made. */
+  compromise: boolean;
+}
+
+export type Light = 'lit' | 'half' | 'dim';
+
+/** How a project or part stands at one edge length. */
+export interface Standing {
+  light: Light;
+  word: string;
+  /** The cube from which on it counts, mm. */
+  needMm: number;
+  /** Why no size would win it. */
+  blocked: string | null;
+}
+
+export function stepAt(curve: Curve, edgeMm: number): CurveStep | null {
+  let found: CurveStep | null = null;
+  for (const step of curve.steps) {
+    if (step.edge_mm > edgeMm) break;
+    found = step;
+  }
+  return found;
+}
+
+export const shareOf = (step: CurveStep, q: Question): Share => (q.compromise ? step.with_compromise : step.fits);
+
+export function compromiseMm(need: Need): number {
+  return Math.min(need.cube_turned_mm, need.cube_tilted_mm ?? Infinity, need.cube_scaled_mm ?? Infinity);
+}
+
+export const needMm = (need: Need, q: Question) => (q.compromise ? compromiseMm(need) : need.cube_turned_mm);
+
+const reaches = (has: Heat, needs: Heat) =>
+  has.nozzle_c >= needs.nozzle_c && has.bed_c >= needs.bed_c && has.chamber_c >= needs.chamber_c;
+
+/** Why no size of machine makes it: heat or a wall thinner than one bead. */
+export function blockedBy(need: Need, q: Question, study: Study): string | null {
+  if (q.curve.kind !== 'can_make') return null;
+  if (need.heat && q.curve.heat && !reaches(q.curve.heat, need.heat)) return 'too cool';
+  if (need.thinnest_wall_mm != null && need.thinnest_wall_mm < study.options.bead_width_mm) return 'wall too thin';
+  return null;
+}
+
+export function standing(need: Need | null | undefined, edgeMm: number, q: Question, study: Study): Standing {
+  if (!need) return { light: 'dim', word: 'size unknown', needMm: Infinity, blocked: 'size unknown' };
+  const counted = needMm(need, q);
+  const blocked = blockedBy(need, q, study);
+  if (blocked) return { light: 'dim', word: blocked, needMm: counted, blocked };
+  if (edgeMm >= need.cube_turned_mm) return { light: 'lit', word: 'fits', needMm: counted, blocked };
+  if (edgeMm >= compromiseMm(need)) {
+    const word = need.cube_tilted_mm != null && edgeMm >= need.cube_tilted_mm ? 'tilted' : 'scaled';
+    return { light: 'half', word, needMm: counted, blocked };
+  }
+  return { light: 'dim', word: 'too large', needMm: counted, blocked };
+}
+
+const counts = (s: Standing, q: Question) => s.light === 'lit' || (q.compromise && s.light === 'half');
+
+/** A part that a larger size would win. */
+export interface NextPart {
+  part: Part;
+  project: Project;
+  missMm: number;
+  needMm: number;
+  /** The project is complete once this part is made. */
+  completes: boolean;
+}
+
+export function nextParts(study: Study, edgeMm: number, q: Question, atMost: number): NextPart[] {
+  const parts = new Map(study.parts.map((p) => [p.id, p]));
+  const found: NextPart[] = [];
+  for (const project of study.projects) {
+    const open = openParts(project, parts, edgeMm, q, study);
+    for (const { part, s } of open) {
+      if (s.blocked) continue;
+      const completes = open.every((o) => o.part === part || (!o.s.blocked && o.s.needMm <= s.needMm));
+      found.push({ part, project, missMm: s.needMm - edgeMm, needMm: s.needMm, completes });
+    }
+  }
+  return found.sort((a, b) => a.needMm - b.needMm || a.part.id.localeCompare(b.part.id)).slice(0, atMost);
+}
+
+/** The parts a project still lacks; of alternatives the smallest, and none where one is made. */
+function openParts(project: Project, parts: Map<string, Part>, edgeMm: number, q: Question, study: Study) {
+  const groups = new Map<string, { part: Part; s: Standing }[]>();
+  for (const id of project.parts) {
+    const part = parts.get(id);
+    if (!part) continue;
+    const key = part.any_of ? `any of ${part.any_of}` : part.id;
+    groups.set(key, [...(groups.get(key) ?? []), { part, s: standing(part.need, edgeMm, q, study) }]);
+  }
+  const better = (a: Standing, b: Standing) => Number(!!a.blocked) - Number(!!b.blocked) || a.needMm - b.needMm;
+  return [...groups.values()]
+    .filter((group) => !group.some((g) => counts(g.s, q)))
+    .map((group) => group.sort((a, b) => better(a.s, b.s))[0]);
+}
+
+/** The share of projects one of the study's machines really takes, by its own verdicts. */
+export function ownCount(study: Study, machine: Machine, q: Question): number {
+  const index = study.machines.indexOf(machine);
+  return study.projects.filter((p) => {
+    const v = p.verdicts[index];
+    const takes = v.counts_as === 'fits' || (q.compromise && v.counts_as === 'compromise');
+    return takes && (q.curve.kind === 'fits' || v.can_make);
+  }).length;
+}
+
+export interface Sentence {
+  answer: string;
+  doubt: string;
+}
+
+/** The finding at one edge length, in words. */
+export function sentence(study: Study, edgeMm: number, q: Question): Sentence {
+  const step = stepAt(q.curve, edgeMm);
+  const total = study.projects.length;
+  const verb = q.curve.kind === 'fits' ? 'holds' : 'can make';
+  const made = step ? shareOf(step, q) : null;
+  const answer = `A ${mm(edgeMm)} machine ${verb} ${count(made?.count ?? 0)} of ${plural(total, 'project')}`;
+  if (!step || !made) return { answer, doubt: `No project is that small; the sample is ${plural(total, 'project')}.` };
+  const withCompromise = step.with_compromise.count - step.fits.count;
+  const doubt = `${percent(made.share)} of this work; of all work like it ${between(made)}`
+    + ` (${confidence(study)} interval from a sample of ${plural(total, 'project')}).`;
+  return { answer, doubt: withCompromise > 0 ? `${doubt} ${compromiseWords(withCompromise, made.count, q)}` : doubt };
+}
+
+function compromiseWords(n: number, made: number, q: Question): string {
+  if (!q.compromise) return `${count(n)} more with a compromise: tilted or scaled.`;
+  if (n === made) return n === 1 ? 'It needs a compromise: tilted or scaled.' : 'All need a compromise: tilted or scaled.';
+  return `${count(n)} of the ${count(made)} only with a compromise: tilted or scaled.`;
+}
+
+export function curveName(study: Study, curve: Curve): string {
+  const names = study.machines.filter((m) => curve.like.includes(m.id)).map((m) => m.name);
+  return names.join(', ');
+}
