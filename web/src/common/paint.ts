@@ -1,5 +1,5 @@
 /** Colours of the drawings by their job; on the page as variables, in a saved picture as plain colours. */
-export const colourNames = ['ground', 'sheet', 'ink', 'soft', 'rule', 'lit', 'tint', 'band', 'cursor', 'warn'] as const;
+export const colourNames = ['ground', 'sheet', 'ink', 'soft', 'rule', 'lit', 'tint', 'band', 'cursor', 'warn', 'steel', 'edge'] as const;
 export type Paint = Record<(typeof colourNames)[number], string>;
 
 export const pagePaint = Object.fromEntries(colourNames.map((n) => [n, `var(--${n})`])) as Paint;

@@ -1,0 +1,142 @@
+import {
+  BufferAttribute, BufferGeometry, Color, ColorManagement, EdgesGeometry, Group, LineBasicMaterial, LinearSRGBColorSpace, LineSegments,
+  type Material, Matrix4, Mesh, MeshBasicMaterial, type Object3D, PerspectiveCamera, Scene, Vector2, Vector3, WebGLRenderer,
+} from 'three';
+import type { Machine, Pose } from '../../study';
+import type { Paint } from '../../common/paint';
+import type { Model } from '../placing';
+import { matrixOf } from '../placing';
+import { boundsOf, surfaceOutline } from './outline';
+import { partMaterial } from './partMaterial';
+import { drawRoom } from './room';
+
+// Colours come from the page and go to the screen as they are.
+ColorManagement.enabled = false;
+
+const FIELD_OF_VIEW = 26;
+const CREASE_DEGREES = 28;
+
+/** Where the eye is: degrees about the vertical, degrees above the surface, and distance as a multiple of the fitting one. */
+export interface View {
+  turn: number;
+  lift: number;
+  away: number;
+}
+
+export const firstView: View = { turn: -32, lift: 24, away: 1 };
+
+/** Ends of the three dimension lines, in pixels of the canvas. */
+export type Dimensions = { axis: 'x' | 'y' | 'z'; mm: number; left: number; top: number }[];
+
+/** Draws one part in one build volume, when asked and not before. */
+export class Stage {
+  private readonly renderer: WebGLRenderer;
+  private readonly scene = new Scene();
+  private readonly camera = new PerspectiveCamera(FIELD_OF_VIEW, 1, 1, 20000);
+  private content = new Group();
+  private middle = new Vector3();
+  private reach = 1;
+  private machine: Machine | null = null;
+
+  constructor(canvas: HTMLCanvasElement) {
+    this.renderer = new WebGLRenderer({ canvas, antialias: true, alpha: true, preserveDrawingBuffer: true });
+    this.renderer.outputColorSpace = LinearSRGBColorSpace;
+    this.camera.up.set(0, 0, 1);
+  }
+
+  resize(width: number, height: number) {
+    this.renderer.setPixelRatio(Math.min(2, devicePixelRatio));
+    this.renderer.setSize(width, height, false);
+    this.camera.aspect = width / height;
+    this.camera.updateProjectionMatrix();
+  }
+
+  show(machine: Machine, model: Model | null, pose: Pose | null, paint: Paint) {
+    dispose(this.content);
+    this.scene.clear();
+    this.machine = machine;
+    this.content = new Group().add(drawRoom(machine, paint));
+    if (model && pose) this.content.add(...drawPart(machine, model, pose, paint));
+    this.scene.add(this.content);
+    const { x0, x1, y0, y1 } = boundsOf(surfaceOutline(machine.build_volume));
+    const height = machine.build_volume.height_mm;
+    this.middle.set((x0 + x1) / 2, (y0 + y1) / 2, height * 0.46);
+    this.reach = Math.hypot(x1 - x0, y1 - y0, height) / 2;
+  }
+
+  render(view: View): Dimensions {
+    const narrow = Math.min(1, this.camera.aspect);
+    const distance = (view.away * this.reach * 0.94) / Math.sin((FIELD_OF_VIEW / 2) * (Math.PI / 180)) / narrow;
+    const turn = ((view.turn - 90) * Math.PI) / 180;
+    const lift = (view.lift * Math.PI) / 180;
+    this.camera.position.set(
+      this.middle.x + distance * Math.cos(lift) * Math.cos(turn),
+      this.middle.y + distance * Math.cos(lift) * Math.sin(turn),
+      this.middle.z + distance * Math.sin(lift),
+    );
+    this.camera.lookAt(this.middle);
+    this.renderer.render(this.scene, this.camera);
+    return this.dimensions();
+  }
+
+  close() {
+    dispose(this.content);
+    this.renderer.dispose();
+  }
+
+  private dimensions(): Dimensions {
+    if (!this.machine) return [];
+    const { x0, x1, y0, y1 } = boundsOf(surfaceOutline(this.machine.build_volume));
+    const height = this.machine.build_volume.height_mm;
+    const size = this.renderer.getSize(new Vector2());
+    const at = (axis: 'x' | 'y' | 'z', mm: number, x: number, y: number, z: number) => {
+      const p = new Vector3(x, y, z).project(this.camera);
+      return { axis, mm, left: ((p.x + 1) / 2) * size.x, top: ((1 - p.y) / 2) * size.y };
+    };
+    const off = this.reach * 0.12;
+    return [
+      at('x', x1 - x0, (x0 + x1) / 2, y0 - off, 0),
+      at('y', y1 - y0, x0 - off, (y0 + y1) / 2, 0),
+      at('z', height, x0 - off * 0.4, y0 - off * 0.4, height * 0.72),
+    ];
+  }
+}
+
+function drawPart(machine: Machine, model: Model, pose: Pose, paint: Paint): Object3D[] {
+  const geometry = new BufferGeometry();
+  geometry.setAttribute('position', new BufferAttribute(model.positions, 3));
+  geometry.setIndex(new BufferAttribute(model.corners, 1));
+  const material = partMaterial(machine);
+  for (const [name, colour] of [['inside', paint.steel], ['outside', paint.cursor], ['stripe', paint.sheet]] as const) {
+    (material.uniforms[name].value as Color).setStyle(colour);
+  }
+  const place = matrixFor(pose);
+  const body = new Mesh(geometry, material);
+  const creases = new LineSegments(
+    new EdgesGeometry(geometry, CREASE_DEGREES), new LineBasicMaterial({ color: paint.edge }),
+  );
+  // Its own plan, pressed flat on the surface, shows where it stands.
+  const plan = new Mesh(geometry, new MeshBasicMaterial({ color: paint.rule, polygonOffset: true, polygonOffsetFactor: 1.5 }));
+  for (const object of [body, creases, plan]) {
+    object.matrixAutoUpdate = false;
+    object.matrix.copy(place);
+  }
+  plan.matrix.premultiply(new Matrix4().makeScale(1, 1, 0).setPosition(0, 0, 0.12));
+  return [plan, body, creases];
+}
+
+function matrixFor(pose: Pose): Matrix4 {
+  const [r0, r1, r2] = matrixOf(pose.rotation).map((row) => row.map((v) => v * pose.scale));
+  const t = pose.translation_mm;
+  return new Matrix4().set(...[...r0, t[0]] as [number, number, number, number], ...[...r1, t[1]] as [number, number, number, number],
+    ...[...r2, t[2]] as [number, number, number, number], 0, 0, 0, 1);
+}
+
+function dispose(root: Object3D) {
+  root.traverse((object) => {
+    if (object instanceof Mesh || object instanceof LineSegments) {
+      object.geometry.dispose();
+      (object.material as Material).dispose();
+    }
+  });
+}
