@@ -6,34 +6,35 @@ namespace Platewright.Study.Examining;
 
 /// <summary>Files read and examined, each once for its content: the first stage of everything.</summary>
 /// <param name="store">Null examines everything anew.</param>
-internal sealed class ExamineStage(ExamineOptions options, StageRunner runner, ResultStore? store)
+internal sealed class ExamineStage(StageRunner runner, ResultStore? store)
 {
     private const string NotReadable = "it cannot be read";
 
     private readonly MemoryGate _gate = new(MemoryGate.UsualBytes);
 
     /// <summary>Every file, in the order given.</summary>
-    public IReadOnlyList<Examination> Run(IReadOnlyList<ModelPath> files, IProgressListener progress, CancellationToken cancel)
+    public IReadOnlyList<Examination> Run(IReadOnlyList<FileToExamine> files, IProgressListener progress, CancellationToken cancel)
     {
         progress.Begin("Reading models", files.Count);
         return ParallelWork.Map(files, file => Run(file, cancel), progress, cancel);
     }
 
-    private Examination Run(ModelPath file, CancellationToken cancel)
+    private Examination Run(FileToExamine file, CancellationToken cancel)
     {
+        ModelPath path = file.Path;
         try
         {
-            FileStamp stamp = FileStamp.Of(file.Path);
-            return _gate.Through(stamp.Length, () => Kept(file.Path, stamp, cancel)).Named(file.Path, file.ShownAs);
+            FileStamp stamp = FileStamp.Of(path.Path);
+            return _gate.Through(stamp.Length, () => Kept(path.Path, file.Options, stamp, cancel)).Named(path.Path, path.ShownAs);
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
-            string message = File.Exists(file.Path) ? $"{NotReadable} ({e.Message})" : "there is no such file or folder";
-            return new Examination([], [new UnusableFile(file.ShownAs, null, $"{file.ShownAs}: {message}.")]);
+            string message = File.Exists(path.Path) ? $"{NotReadable} ({e.Message})" : "there is no such file or folder";
+            return new Examination([], [new UnusableFile(path.ShownAs, null, $"{path.ShownAs}: {message}.")]);
         }
     }
 
-    private Examination Kept(string path, FileStamp stamp, CancellationToken cancel)
+    private Examination Kept(string path, ExamineOptions options, FileStamp stamp, CancellationToken cancel)
     {
         if (store is null) return Examiner.Examine(path, options, cancel);
         string hash = new FileContents(store, TimeProvider.System).HashOf(path, stamp);

@@ -52,12 +52,11 @@ public sealed record ExaminedPart
     public required byte[] Hull { get; init; }
 
     /// <summary>Content hash of the hull: equal shapes share their fits, whatever file they lie in.</summary>
-    public string ShapeKey => Convert.ToHexStringLower(SHA256.HashData(Hull));
-
-    /// <summary>The hull, built anew: the same at every call.</summary>
-    public ConvexHull ToHull() => ConvexHull.Of(MemoryMarshal.Cast<byte, Vec3>(Hull));
+    public string ShapeKey => KeyOf(Hull);
 
     public static byte[] Packed(ConvexHull hull) => MemoryMarshal.AsBytes(hull.Vertices).ToArray();
+
+    public static string KeyOf(byte[] hull) => Convert.ToHexStringLower(SHA256.HashData(hull));
 }
 
 /// <summary>Something about a part that its owner should know.</summary>

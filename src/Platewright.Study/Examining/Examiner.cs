@@ -24,7 +24,9 @@ internal static class Examiner
 
     private static ExaminedPart Examine(ModelFile file, ModelPart part)
     {
-        Mesh mesh = part.Mesh;
+        Mesh mesh = Welding.Weld(part.Mesh);
+        MeshTopology topology = MeshTopology.Of(mesh);
+        MeshMeasures measures = MeshMeasures.Of(mesh);
         ConvexHull hull = ConvexHull.Of(mesh.Vertices);
         return new ExaminedPart
         {
@@ -35,11 +37,11 @@ internal static class Examiner
             Material = part.Material,
             Colour = part.Colour,
             Triangles = mesh.TriangleCount,
-            Vertices = 0,
-            Shells = 0,
-            Closed = false,
-            VolumeMm3 = null,
-            AreaMm2 = 0,
+            Vertices = mesh.Vertices.Length,
+            Shells = topology.ShellCount,
+            Closed = topology.IsClosed,
+            VolumeMm3 = topology.IsClosed ? measures.SignedVolumeMm3 : null,
+            AreaMm2 = measures.AreaMm2,
             Bounds = mesh.Bounds,
             HullVolumeMm3 = hull.VolumeMm3,
             TightestBoxMm = [],

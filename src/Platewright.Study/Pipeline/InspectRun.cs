@@ -8,12 +8,13 @@ namespace Platewright.Study.Pipeline;
 /// <summary>Models read and examined: the whole of <c>inspect</c>.</summary>
 public static class InspectRun
 {
-    /// <param name="paths">Files and folders as the user gave them.</param>
+    /// <param name="models">Files and folders as the user gave them.</param>
     public static InspectDocument Of(
-        IReadOnlyList<string> paths, ExamineOptions options, IProgressListener progress, CancellationToken cancel)
+        IReadOnlyList<string> models, ExamineOptions options, IProgressListener progress, CancellationToken cancel)
     {
-        var stage = new ExamineStage(options, new StageRunner(store: null), store: null);
-        IReadOnlyList<Examination> files = stage.Run([.. paths.SelectMany(ModelPaths.Below)], progress, cancel);
+        var stage = new ExamineStage(new StageRunner(store: null), store: null);
+        FileToExamine[] paths = [.. models.SelectMany(ModelPaths.Below).Select(p => new FileToExamine(p, options))];
+        IReadOnlyList<Examination> files = stage.Run(paths, progress, cancel);
         return new InspectDocument(
             [.. files.SelectMany(f => f.Parts).Select(ModelDescription.Of)],
             [.. files.SelectMany(f => f.Unusable).Select(ModelDescription.Of)]);
