@@ -21,11 +21,7 @@ public sealed record ProjectVerdict(Verdict Verdict, bool CanMake, bool Tight, s
     public static ProjectVerdict Of(IReadOnlyList<JudgedPart> parts)
     {
         if (parts.Count == 0) throw new ArgumentException("A project needs at least one part.", nameof(parts));
-        JudgedPart[][] needed =
-        [
-            .. parts.GroupBy(p => p.AnyOf is { } group ? $"group {group}" : $"part {p.Id}", StringComparer.Ordinal)
-                .Select(g => g.ToArray()),
-        ];
+        JudgedPart[][] needed = AnyOf.Groups(parts, p => p.AnyOf, p => p.Id);
         JudgedPart worst = needed.Select(BestOf)
             .OrderByDescending(p => p.Judged.Fit.Verdict).ThenBy(p => p.Judged.CanMake).ThenBy(Clearance).ThenByDescending(p => p.NeedMm)
             .First();

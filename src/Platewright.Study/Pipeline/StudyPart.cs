@@ -38,6 +38,9 @@ public sealed record StudyPart
 
     public double BrimMm => Planned.BrimMm ?? Material?.BrimMm ?? 0;
 
+    /// <summary>Axis-aligned size as drawn, mm.</summary>
+    public Vec3 SizeMm => Examined?.Bounds.Size ?? Planned.DimensionsMm ?? default;
+
     /// <summary>Its shape, built anew.</summary>
     public PartShape ToShape() => new(ConvexHull.Of(MemoryMarshal.Cast<byte, Vec3>(Hull)), Shrinkage, BrimMm);
 }

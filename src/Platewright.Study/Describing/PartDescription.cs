@@ -1,0 +1,27 @@
+using Platewright.Fit;
+using Platewright.Machines;
+using Platewright.Study.Documents;
+using Platewright.Study.Examining;
+using Platewright.Study.Judgement;
+
+namespace Platewright.Study.Describing;
+
+/// <summary>A part as the documents show it.</summary>
+internal static class PartDescription
+{
+    public static PartDocument Of(StudiedPart studied, StudiedProject project, IReadOnlyList<Machine> machines, PartLook look)
+    {
+        PlannedPart planned = studied.Part.Planned;
+        ExaminedPart? found = studied.Part.Examined;
+        IReadOnlyList<double> size = MachineDescription.Numbers(studied.Part.SizeMm);
+        return new PartDocument(
+            studied.Id, studied.Part.Name, project.Id, found?.File, found?.Object, found is null, planned.Quantity,
+            studied.Part.Material?.Name ?? found?.Material, planned.Colour ?? found?.Colour, planned.AnyOf, Of(planned.Allowance),
+            size, found?.TightestBoxMm ?? [.. size.OrderDescending()], found is null ? size[0] * size[1] * size[2] : found.VolumeMm3,
+            found?.Triangles ?? 0, found?.Closed ?? true, found?.ThinnestWallMm, ModelDescription.Of(found?.Findings ?? []),
+            NeedDescription.Of(studied.Need, studied.Part.Material?.Needs, found?.ThinnestWallMm),
+            [.. studied.Fits.Select((f, m) => FitDescription.Of(machines[m].Id, f))], look.Model, look.Picture);
+    }
+
+    private static AllowanceDocument Of(Allowance a) => new(a.Turn, a.Tilt, a.LeastScale < 1, a.Cut, a.LeastScale);
+}

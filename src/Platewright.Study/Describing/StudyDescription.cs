@@ -1,0 +1,33 @@
+using Platewright.Fit;
+using Platewright.Machines;
+using Platewright.Study.Documents;
+using Platewright.Study.Judgement;
+using Platewright.Study.Pipeline;
+
+namespace Platewright.Study.Describing;
+
+/// <summary>Everything that was found, as one document.</summary>
+internal static class StudyDescription
+{
+    public static StudyDocument Of(
+        StudyPlan plan, StudyWork work, IReadOnlyList<FitResult[]> fits, IReadOnlyList<SizeNeed> needs,
+        IReadOnlyList<AlikeDocument> alike, IReadOnlyList<PartLook> looks)
+    {
+        JudgedStudy study = JudgedStudy.Of(plan, work, fits, needs);
+        MachineDocument[] machines = [.. plan.Machines.Select((m, i) => MachineDescription.Of(m, CoverageDescription.Of(study, i)))];
+        return new StudyDocument
+        {
+            Name = plan.Name,
+            Headline = Headline.Of(study, machines),
+            Options = new StudyOptionsDocument(
+                plan.Options.TightMm, plan.Options.LeastScale, plan.Options.BeadWidthMm, plan.Options.Confidence, plan.Options.Tolerance),
+            Machines = machines,
+            Projects = [.. study.Projects.Select(p => ProjectDescription.Of(p, plan.Machines))],
+            Parts = [.. study.Projects.SelectMany(p => p.Parts.Select(part => PartDescription.Of(part, p, plan.Machines, looks[part.Index])))],
+            Curves = CurveDescription.Of(study),
+            Alike = alike,
+            Unusable = [.. work.Unusable.Select(ModelDescription.Of)],
+            Notes = Notes.Of(study, work),
+        };
+    }
+}
