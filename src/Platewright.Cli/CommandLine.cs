@@ -47,6 +47,8 @@ internal static class CommandLine
     private static RootCommand Root(Screen screen, CancellationToken cancel) => new(About)
     {
         InspectCommand.Create(screen, cancel),
+        FitCommand.Create(screen, cancel),
+        StudyCommand.Create(screen, cancel),
     };
 
     private static string Path(ParseResult parsed) =>

@@ -14,7 +14,10 @@ internal static class Sentences
         if (lines.Length == 0) return;
         console.WriteLine();
         console.MarkupLineInterpolated($"[bold]{title}[/]");
-        foreach (string line in lines.Take(Most)) console.Write(new Padder(new Text(line), new Padding(Indent, 0, 0, 0)));
+        foreach (string line in lines.Take(Most)) WriteOne(console, line);
         if (lines.Length > Most) console.WriteLine($"  … and {lines.Length - Most} more; --json has them all.");
     }
+
+    public static void WriteOne(IAnsiConsole console, string sentence) =>
+        console.Write(new Padder(new Text(sentence), new Padding(Indent, 0, 0, 0)));
 }

@@ -1,5 +1,3 @@
-using Platewright.Fit;
-using Platewright.Machines;
 using Platewright.Study.Documents;
 using Platewright.Study.Judgement;
 using Platewright.Study.Pipeline;
@@ -10,10 +8,10 @@ namespace Platewright.Study.Describing;
 internal static class StudyDescription
 {
     public static StudyDocument Of(
-        StudyPlan plan, StudyWork work, IReadOnlyList<FitResult[]> fits, IReadOnlyList<SizeNeed> needs,
+        StudyPlan plan, StudyWork work, IReadOnlyList<Fitting> fittings,
         IReadOnlyList<AlikeDocument> alike, IReadOnlyList<PartLook> looks)
     {
-        JudgedStudy study = JudgedStudy.Of(plan, work, fits, needs);
+        JudgedStudy study = JudgedStudy.Of(plan, work, fittings);
         MachineDocument[] machines = [.. plan.Machines.Select((m, i) => MachineDescription.Of(m, CoverageDescription.Of(study, i)))];
         return new StudyDocument
         {

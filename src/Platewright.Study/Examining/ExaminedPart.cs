@@ -54,6 +54,11 @@ public sealed record ExaminedPart
     /// <summary>Content hash of the hull: equal shapes share their fits, whatever file they lie in.</summary>
     public string ShapeKey => KeyOf(Hull);
 
+    /// <summary>The hull, built anew.</summary>
+    public ConvexHull ToHull() => HullOf(Hull);
+
+    public static ConvexHull HullOf(byte[] packed) => ConvexHull.Of(MemoryMarshal.Cast<byte, Vec3>(packed));
+
     public static byte[] Packed(ConvexHull hull) => MemoryMarshal.AsBytes(hull.Vertices).ToArray();
 
     public static string KeyOf(byte[] hull) => Convert.ToHexStringLower(SHA256.HashData(hull));

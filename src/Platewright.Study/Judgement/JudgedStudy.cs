@@ -31,14 +31,14 @@ internal sealed record JudgedStudy(StudyPlan Plan, IReadOnlyList<StudiedProject>
     public ImmutableArray<Machine> Machines => Plan.Machines;
 
     public static JudgedStudy Of(
-        StudyPlan plan, StudyWork work, IReadOnlyList<FitResult[]> fits, IReadOnlyList<SizeNeed> needs)
+        StudyPlan plan, StudyWork work, IReadOnlyList<Fitting> fittings)
     {
         StudiedPart[] parts =
         [
             .. work.Parts.Select((part, i) => new StudiedPart(
                 part, i,
-                [.. fits[i].Select((f, m) => JudgedFit.Of(f, plan.Machines[m], part.Material, part.Examined?.ThinnestWallMm, plan.Options.BeadWidthMm))],
-                Need.Of(needs[i], part.Planned.Allowance, AsDrawn(part)))),
+                [.. fittings[i].Fits.Select((f, m) => JudgedFit.Of(f, plan.Machines[m], part.Material, part.Examined?.ThinnestWallMm, plan.Options.BeadWidthMm))],
+                Need.Of(fittings[i].Need, part.Planned.Allowance, AsDrawn(part)))),
         ];
         return new JudgedStudy(plan,
         [

@@ -13,10 +13,10 @@ public static class InspectRun
         IReadOnlyList<string> models, ExamineOptions options, IProgressListener progress, CancellationToken cancel)
     {
         var stage = new ExamineStage(new StageRunner(store: null), store: null);
-        FileToExamine[] paths = [.. models.SelectMany(ModelPaths.Below).Select(p => new FileToExamine(p, options))];
-        IReadOnlyList<Examination> files = stage.Run(paths, progress, cancel);
+        ModelPaths paths = ModelPaths.Below(models, cancel);
+        IReadOnlyList<Examination> files = stage.Run([.. paths.Files.Select(p => new FileToExamine(p, options))], progress, cancel);
         return new InspectDocument(
             [.. files.SelectMany(f => f.Parts).Select(ModelDescription.Of)],
-            [.. files.SelectMany(f => f.Unusable).Select(ModelDescription.Of)]);
+            [.. paths.Unusable.Concat(files.SelectMany(f => f.Unusable)).Select(ModelDescription.Of)]);
     }
 }

@@ -1,3 +1,5 @@
+using Platewright.Formats;
+
 namespace Platewright.Study.Pipeline;
 
 /// <summary>One model file to read.</summary>
@@ -5,32 +7,34 @@ namespace Platewright.Study.Pipeline;
 /// <param name="ShownAs">The name to show, with forward slashes.</param>
 public sealed record ModelPath(string Path, string ShownAs);
 
-/// <summary>Finds the model files that a user's path stands for.</summary>
-public static class ModelPaths
+/// <summary>The model files that the user's paths stand for.</summary>
+/// <param name="Files">Files as they are named, folders with everything below them.</param>
+/// <param name="Unusable">Folders that cannot be searched, and folders that hold no model.</param>
+public sealed record ModelPaths(IReadOnlyList<ModelPath> Files, IReadOnlyList<UnusableFile> Unusable)
 {
-    private static readonly string[] Extensions = [".stl", ".obj", ".ply", ".3mf", ".amf", ".zip"];
-
-    /// <summary>The file itself, or every model file in the folder and below, in the order of their names.</summary>
-    /// <param name="path">A file, a folder, or nothing that is there: then the file is looked for in vain later on.</param>
-    public static IReadOnlyList<ModelPath> Below(string path)
+    /// <param name="paths">Files and folders. What is not there counts as a file, to be looked for in vain later on.</param>
+    public static ModelPaths Below(IReadOnlyList<string> paths, CancellationToken cancel)
     {
-        string shown = path.Replace('\\', '/');
-        if (!Directory.Exists(path)) return [new ModelPath(path, shown)];
-        string prefix = shown.TrimEnd('/');
-        return
-        [
-            .. Directory.EnumerateFiles(path, "*", Everywhere)
-                .Where(f => Extensions.Contains(System.IO.Path.GetExtension(f).ToLowerInvariant()))
-                .Select(f => (File: f, Inside: System.IO.Path.GetRelativePath(path, f).Replace('\\', '/')))
-                .OrderBy(f => f.Inside, StringComparer.Ordinal)
-                .Select(f => new ModelPath(f.File, prefix.Length == 0 ? $"/{f.Inside}" : $"{prefix}/{f.Inside}")),
-        ];
+        List<ModelPath> files = [];
+        List<UnusableFile> unusable = [];
+        foreach (string path in paths)
+        {
+            string shown = path.Replace('\\', '/');
+            if (!Directory.Exists(path))
+            {
+                files.Add(new ModelPath(path, shown));
+                continue;
+            }
+            ModelListing listing = ModelFolder.List(path, cancel);
+            string prefix = shown.EndsWith('/') ? shown : $"{shown}/";
+            files.AddRange(listing.Files.Select(f => new ModelPath(Path.Combine(path, f), prefix + f)));
+            unusable.AddRange(listing.Unusable);
+            if (listing.Files.Count == 0 && listing.Unusable.Count == 0)
+            {
+                string sentence = $"{shown}: the folder holds no model files ({ModelFolder.KnownExtensions}).";
+                unusable.Add(new UnusableFile(shown, null, sentence));
+            }
+        }
+        return new ModelPaths(files, unusable);
     }
-
-    private static EnumerationOptions Everywhere => new()
-    {
-        RecurseSubdirectories = true,
-        IgnoreInaccessible = true,
-        AttributesToSkip = FileAttributes.Hidden | FileAttributes.System,
-    };
 }

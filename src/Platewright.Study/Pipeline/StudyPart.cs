@@ -1,4 +1,3 @@
-using System.Runtime.InteropServices;
 using Platewright.Fit;
 using Platewright.Geometry;
 using Platewright.Machines;
@@ -42,5 +41,5 @@ public sealed record StudyPart
     public Vec3 SizeMm => Examined?.Bounds.Size ?? Planned.DimensionsMm ?? default;
 
     /// <summary>Its shape, built anew.</summary>
-    public PartShape ToShape() => new(ConvexHull.Of(MemoryMarshal.Cast<byte, Vec3>(Hull)), Shrinkage, BrimMm);
+    public PartShape ToShape() => new(ExaminedPart.HullOf(Hull), Shrinkage, BrimMm);
 }

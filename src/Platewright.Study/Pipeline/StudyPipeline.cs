@@ -9,35 +9,34 @@ namespace Platewright.Study.Pipeline;
 /// <summary>
 /// The study, from files to the document:
 /// <code>
-/// plan ─► examine ─► join ─┬─► fit ──────┐
-///         (files)   (parts) ├─► need ─────┤
-///                           ├─► picture ──┼─► describe ─► StudyDocument
-///                           └─► alike ────┘
+/// plan ─► examine ─► join ─┬─► fit, need ┐
+///         (files)  (parts) ├─► picture ──┼─► judge, describe ─► StudyDocument
+///                          └─► alike ────┘
 /// </code>
 /// Each stage takes and gives immutable records and keeps what it finished in the store at once, so that a study that was
 /// interrupted goes on where it was. The order of everything in the document is that of the plan, at any number of threads.
 /// </summary>
 public static class StudyPipeline
 {
-    /// <param name="plan">What is studied.</param>
+    /// <param name="source">What is studied.</param>
     /// <param name="withModels">Whether the document carries the parts' geometry to look at.</param>
     /// <param name="store">Where finished results are found and kept.</param>
     /// <param name="progress">Hears how it goes.</param>
     /// <param name="cancel">Stops the work; what was finished stays in the store.</param>
     /// <exception cref="StoreException">The store cannot be used.</exception>
     public static StudyOutcome Run(
-        StudyPlan plan, bool withModels, ResultStore store, IProgressListener progress, CancellationToken cancel)
+        StudySource source, bool withModels, ResultStore store, IProgressListener progress, CancellationToken cancel)
     {
+        StudyPlan plan = source.Plan;
         StageRunner runner = new(store);
         FitOptions options = new(plan.Options.Tolerance, plan.Options.TightMm);
 
         IReadOnlyList<FileToExamine> files = StudyWork.FilesOf(plan);
         IReadOnlyList<Examination> found = new ExamineStage(runner, store).Run(files, progress, cancel);
-        StudyWork work = StudyWork.Of(plan, files.Zip(found).ToDictionary(f => f.First, f => f.Second));
-        IReadOnlyList<FitResult[]> fits = new FitStage(runner, options).Run(work.Parts, plan.Machines, progress, cancel);
-        IReadOnlyList<SizeNeed> needs = new NeedStage(runner, options).Run(work.Parts, progress, cancel);
+        StudyWork work = StudyWork.Of(plan, files.Zip(found).ToDictionary(f => f.First, f => f.Second), source.Unusable);
+        IReadOnlyList<Fitting> fittings = new FittingStage(runner, options).Run(work.Parts, plan.Machines, progress, cancel);
 
-        StudyDocument document = StudyDescription.Of(plan, work, fits, needs, [], [.. work.Parts.Select(_ => new PartLook(null, null))]);
+        StudyDocument document = StudyDescription.Of(plan, work, fittings, [], [.. work.Parts.Select(_ => new PartLook(null, null))]);
         return new StudyOutcome(document, runner.Computed, runner.Found);
     }
 }

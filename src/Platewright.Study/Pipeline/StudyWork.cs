@@ -19,10 +19,12 @@ internal sealed record StudyWork(
     ];
 
     /// <param name="found">What <see cref="FilesOf"/> gave, examined.</param>
-    public static StudyWork Of(StudyPlan plan, IReadOnlyDictionary<FileToExamine, Examination> found)
+    /// <param name="notSearched">Folders that could not be searched.</param>
+    public static StudyWork Of(
+        StudyPlan plan, IReadOnlyDictionary<FileToExamine, Examination> found, IEnumerable<UnusableFile> notSearched)
     {
         List<StudyPart> parts = [];
-        List<UnusableFile> unusable = [];
+        List<UnusableFile> unusable = [.. notSearched];
         int[] missing = new int[plan.Projects.Length];
         for (int project = 0; project < plan.Projects.Length; project++)
         {

@@ -1,0 +1,30 @@
+using Platewright.Formats;
+using Platewright.Formats.Toml;
+
+namespace Platewright.Study.Pipeline;
+
+/// <summary>A plan and the folders on the way to it that could not be searched.</summary>
+public sealed record StudySource(StudyPlan Plan, IReadOnlyList<UnusableFile> Unusable)
+{
+    /// <param name="path">A study file (.toml) or a folder of models.</param>
+    /// <exception cref="DescriptionException">It is neither, or the study file is not right.</exception>
+    public static StudySource Open(string path, CancellationToken cancel)
+    {
+        List<UnusableFile> unusable = [];
+        if (Directory.Exists(path)) return new StudySource(StudyFile.ForFolder(path, ModelsIn(path)), unusable);
+        string shown = path.Replace('\\', '/');
+        if (!File.Exists(path)) throw Refused("there is no such file or folder.");
+        return path.EndsWith(".toml", StringComparison.OrdinalIgnoreCase)
+            ? new StudySource(StudyFile.Read(path, ModelsIn), unusable)
+            : throw Refused("expected a study file (.toml) or a folder of models.");
+
+        IReadOnlyList<string> ModelsIn(string folder)
+        {
+            ModelListing listing = ModelFolder.List(folder, cancel);
+            unusable.AddRange(listing.Unusable);
+            return [.. listing.Files.Select(f => Path.GetFullPath(Path.Combine(folder, f)))];
+        }
+
+        DescriptionException Refused(string message) => new(new DescriptionError(message, shown));
+    }
+}
