@@ -1,0 +1,100 @@
+using Platewright.Fit;
+using Platewright.Sizing;
+
+namespace Platewright.Tests.Sizing;
+
+public sealed class CoverageTests
+{
+    [Fact]
+    public void Of_Outcomes_CountsClassesAndNamesWhatDecides()
+    {
+        Coverage coverage = Coverage.Of(
+            [
+                new(Verdict.AsDrawn, true, null), new(Verdict.Turned, false, "hot"), new(Verdict.Tilted, true, "leaning"),
+                new(Verdict.Scaled, true, "leaning"), new(Verdict.InPieces, true, "long"), new(Verdict.No, false, "huge"),
+            ],
+            0.95);
+
+        Assert.Equal((6, 2, 3, 1, 4),
+            (coverage.Projects, coverage.Fits.Count, coverage.Compromise.Count, coverage.No.Count, coverage.CanMake.Count));
+        Assert.Equal(["hot", "huge", "leaning", "long"], coverage.DecidingParts);
+        Assert.Equal(Share.Wilson(2, 6, 0.95), coverage.Fits);
+    }
+
+    [Theory]
+    [InlineData(200, 60, 0, 190, 50, 0, HeatAnswer.Reaches, 0)]
+    [InlineData(200, 60, 0, 200, 60, 0, HeatAnswer.Reaches, 0)]
+    [InlineData(200, 60, 0, 230, 95, 45, HeatAnswer.TooCool, 3)]
+    [InlineData(260, 90, 30, 230, 95, 45, HeatAnswer.TooCool, 2)]
+    public void HeatCheck_ComparesEachTemperature(
+        double nozzle, double bed, double chamber, double needNozzle, double needBed, double needChamber, HeatAnswer answer, int missing)
+    {
+        HeatCheck check = HeatCheck.Of(new(nozzle, bed, chamber), new(needNozzle, needBed, needChamber));
+
+        Assert.Equal(answer, check.Answer);
+        Assert.Equal(missing, check.Missing.Length);
+    }
+
+    [Fact]
+    public void HeatCheck_SaysWhichAndByHowMuch()
+    {
+        HeatShortfall missing = Assert.Single(HeatCheck.Of(new(280, 100, 0), new(230, 95, 45)).Missing);
+        Assert.Equal((HeatedThing.Chamber, 45, 0, 45), (missing.What, missing.NeededC, missing.ReachedC, missing.MissingC));
+        Assert.Equal(HeatAnswer.NotJudged, HeatCheck.Of(null, new(230, 95, 45)).Answer);
+        Assert.Equal(HeatAnswer.NotJudged, HeatCheck.Of(new(230, 95, 45), null).Answer);
+    }
+
+    [Fact]
+    public void NextParts_AreTheNearestWithTheirMiss()
+    {
+        SizedProject[] projects =
+        [
+            Work.Project("done", Work.Part("small", Work.Need(50, 50))),
+            Work.Project("two", Work.Part("near", Work.Need(110, 110)), Work.Part("far", Work.Need(130, 130))),
+            Work.Project("choice", Work.Part("big", Work.Need(200, 200), "x"), Work.Part("mid", Work.Need(120, 105), "x")),
+            Work.Project("hot", Work.Part("hot", Work.Need(101, 101, heat: Work.Warm))),
+        ];
+        ImaginedMachine machine = new(true, Work.Cool, Work.Bead);
+
+        Assert.Equal(
+            [
+                new NextPart("near", "two", 110, 10, false), new NextPart("mid", "choice", 120, 20, true),
+                new NextPart("far", "two", 130, 30, true),
+            ],
+            NextPart.Of(projects, machine, 100, withCompromise: false, 3));
+        Assert.Equal("mid", NextPart.Of(projects, machine, 100, withCompromise: true, 1)[0].Part);
+        Assert.Equal("hot", NextPart.Of(projects, machine with { Heat = Work.Warm }, 100, withCompromise: false, 1)[0].Part);
+    }
+
+    [Fact]
+    public void NextParts_WhereOneIsNeverMade_CompleteNothing()
+    {
+        SizedProject mixed = Work.Project(
+            "mixed", Work.Part("near", Work.Need(110, 110)), Work.Part("hot", Work.Need(50, 50, heat: Work.Warm)));
+
+        Assert.Equal(
+            [new NextPart("near", "mixed", 110, 10, false)],
+            NextPart.Of([mixed], new ImaginedMachine(true, Work.Cool, Work.Bead), 100, withCompromise: true, 3));
+    }
+
+    [Fact]
+    public void Headline_IsTheSmallestOfThoseThatMakeTheMost()
+    {
+        Headline headline = Headline.Of(
+            [
+                new("small", 160, Share.Wilson(5, 18, 0.95)), new("large", 440, Share.Wilson(14, 18, 0.95)),
+                new("middle", 330, Share.Wilson(14, 18, 0.95)), new("lower", 265, Share.Wilson(11, 18, 0.95)),
+            ],
+            0.95);
+
+        // 14 of 18: Wilson 0.548 to 0.910, by Newcombe's method 3.
+        Assert.Equal(
+            "Of 18 projects, middle can make 14 (78 %; 95 % interval 55 to 91 %); the best smaller machine, lower, can make 11.",
+            headline.Sentence());
+    }
+
+    [Fact]
+    public void Headline_WithNothingMade_SaysSo() => Assert.Equal(
+        "Of 1 project, none of these machines can make any (90 % interval 0 to 73 %).",
+        Headline.Of([new("one", 100, Share.Wilson(0, 1, 0.9))], 0.9).Sentence());
+}
