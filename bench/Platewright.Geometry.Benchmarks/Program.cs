@@ -1,10 +1,11 @@
-// Best of five, in seconds: dotnet run -c Release --project bench/Platewright.Geometry.Benchmarks
+// Best of five, in seconds: dotnet run -c Release --project bench/Platewright.Geometry.Benchmarks [hull | mesh]
 using System.Diagnostics;
 using System.Runtime.InteropServices;
 using Platewright.Geometry.Benchmarks;
 
 Console.WriteLine($"{RuntimeInformation.FrameworkDescription}, {Environment.ProcessorCount} cores");
-HullBenchmarks.Run();
+if (!args.Contains("hull")) MeshBenchmarks.Run();
+if (!args.Contains("mesh")) HullBenchmarks.Run();
 
 namespace Platewright.Geometry.Benchmarks
 {

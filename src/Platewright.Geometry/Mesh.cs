@@ -25,6 +25,11 @@ public sealed class Mesh
     /// <summary>Vertex indices, three for each triangle.</summary>
     public ReadOnlySpan<int> Corners => _corners;
 
+    /// <summary>The arrays themselves, for kernels of this room that run on several threads. Not to be written to.</summary>
+    internal Vec3[] VertexArray => _vertices;
+
+    internal int[] CornerArray => _corners;
+
     public int TriangleCount => _corners.Length / 3;
 
     /// <summary>The axis-aligned box around all vertices.</summary>

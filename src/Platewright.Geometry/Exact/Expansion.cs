@@ -17,6 +17,17 @@ internal static class Expansion
         return Store(x, tail, result);
     }
 
+    /// <summary>a·b − c·d. At most four components.</summary>
+    public static int TwoProducts(double a, double b, double c, double d, Span<double> result)
+    {
+        Span<double> left = stackalloc double[2];
+        Span<double> right = stackalloc double[2];
+        double x = a * b, y = c * d;
+        int lefts = Store(x, Math.FusedMultiplyAdd(a, b, -x), left);
+        int rights = Store(-y, -Math.FusedMultiplyAdd(c, d, -y), right);
+        return Sum(left[..lefts], right[..rights], result);
+    }
+
     /// <summary>e · b. At most twice the components of e.</summary>
     public static int Scale(ReadOnlySpan<double> e, double b, Span<double> result)
     {

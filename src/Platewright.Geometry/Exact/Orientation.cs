@@ -80,6 +80,62 @@ public static class Orientation
     internal static int Exactly(Vec3 a, Vec3 b, Vec3 c, Vec3 d)
     {
         if (!(InRange(a) && InRange(b) && InRange(c) && InRange(d))) return BigOrientation.Of(a, b, c, d);
+        Vec3 ab = b - a, ac = c - a, ad = d - a;
+        Vec3 abTail = Tail(b, a, ab), acTail = Tail(c, a, ac), adTail = Tail(d, a, ad);
+        Span<double> rounded = stackalloc double[24];
+        int count = Determinant(ad, ab, ac, rounded);
+        if (abTail == default && acTail == default && adTail == default) return Expansion.Sign(rounded[..count]);
+        double value = Expansion.Value(rounded[..count]);
+        double determinant = value + FirstOrder(ad, ab, ac, adTail, abTail, acTail);
+        double doubt = TailFilter * Permanent(ad, ab, ac) + SumFilter * Math.Abs(determinant) + Underflow;
+        if (determinant > doubt) return 1;
+        if (determinant < -doubt) return -1;
+        return Fully(a, b, c, d);
+    }
+
+    // Shewchuk's bounds o3derrboundC and resulterrbound.
+    private const double TailFilter = (26 + 288 * Epsilon) * Epsilon * Epsilon;
+    private const double SumFilter = (3 + 8 * Epsilon) * Epsilon;
+
+    /// <summary>What the differences lost when they were rounded.</summary>
+    private static Vec3 Tail(Vec3 p, Vec3 q, Vec3 difference) =>
+        new(Tail(p.X, q.X, difference.X), Tail(p.Y, q.Y, difference.Y), Tail(p.Z, q.Z, difference.Z));
+
+    private static double Tail(double p, double q, double difference)
+    {
+        double virtualQ = p - difference;
+        double virtualP = difference + virtualQ;
+        return p - virtualP + (virtualQ - q);
+    }
+
+    /// <summary>u · (v × w), exactly, for differences taken as they are.</summary>
+    private static int Determinant(Vec3 u, Vec3 v, Vec3 w, Span<double> result)
+    {
+        Span<double> minor = stackalloc double[4];
+        Span<double> x = stackalloc double[8];
+        Span<double> y = stackalloc double[8];
+        Span<double> z = stackalloc double[8];
+        Span<double> xy = stackalloc double[16];
+        int xs = Expansion.Scale(minor[..Expansion.TwoProducts(v.Y, w.Z, v.Z, w.Y, minor)], u.X, x);
+        int ys = Expansion.Scale(minor[..Expansion.TwoProducts(v.Z, w.X, v.X, w.Z, minor)], u.Y, y);
+        int zs = Expansion.Scale(minor[..Expansion.TwoProducts(v.X, w.Y, v.Y, w.X, minor)], u.Z, z);
+        int half = Expansion.Sum(x[..xs], y[..ys], xy);
+        return Expansion.Sum(xy[..half], z[..zs], result);
+    }
+
+    /// <summary>The change of u · (v × w) to first order in the tails.</summary>
+    private static double FirstOrder(Vec3 u, Vec3 v, Vec3 w, Vec3 du, Vec3 dv, Vec3 dw) =>
+        u.Z * (v.X * dw.Y + w.Y * dv.X - (v.Y * dw.X + w.X * dv.Y)) + du.Z * (v.X * w.Y - v.Y * w.X)
+        + (v.Z * (w.X * du.Y + u.Y * dw.X - (w.Y * du.X + u.X * dw.Y)) + dv.Z * (w.X * u.Y - w.Y * u.X))
+        + (w.Z * (u.X * dv.Y + v.Y * du.X - (u.Y * dv.X + v.X * du.Y)) + dw.Z * (u.X * v.Y - u.Y * v.X));
+
+    private static double Permanent(Vec3 u, Vec3 v, Vec3 w) =>
+        (Math.Abs(v.Y * w.Z) + Math.Abs(v.Z * w.Y)) * Math.Abs(u.X)
+        + (Math.Abs(v.Z * w.X) + Math.Abs(v.X * w.Z)) * Math.Abs(u.Y)
+        + (Math.Abs(v.X * w.Y) + Math.Abs(v.Y * w.X)) * Math.Abs(u.Z);
+
+    private static int Fully(Vec3 a, Vec3 b, Vec3 c, Vec3 d)
+    {
         Span<double> minor = stackalloc double[16];
         Span<double> along = stackalloc double[2];
         Span<double> x = stackalloc double[64];

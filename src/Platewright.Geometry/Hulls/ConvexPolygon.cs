@@ -11,18 +11,15 @@ public static class ConvexPolygon
     public static int[] Corners(ReadOnlySpan<Vec2> points)
     {
         if (points.IsEmpty) throw new ArgumentException("A hull needs at least one point.", nameof(points));
-        Vec2[] p = points.ToArray();
-        foreach (Vec2 v in p)
+        foreach (Vec2 v in points)
             if (!double.IsFinite(v.X) || !double.IsFinite(v.Y))
                 throw new ArgumentException($"A point of a hull is not finite: {v}.", nameof(points));
-        int[] order = [.. Enumerable.Range(0, p.Length)];
-        Array.Sort(order, (i, j) => p[i].X != p[j].X ? p[i].X.CompareTo(p[j].X)
-            : p[i].Y != p[j].Y ? p[i].Y.CompareTo(p[j].Y) : i.CompareTo(j));
+        int[] order = Sorted(points);
         List<int> around = [];
-        Chain(p, order, around);
+        Chain(points, order, around);
         int lower = around.Count;
         Array.Reverse(order);
-        Chain(p, order, around);
+        Chain(points, order, around);
         // Each chain ends where the other begins.
         if (around.Count - lower > 1) around.RemoveAt(around.Count - 1);
         around.RemoveAt(lower == around.Count ? lower - 1 : lower);
@@ -47,7 +44,29 @@ public static class ConvexPolygon
         return twice / 2;
     }
 
-    private static void Chain(Vec2[] p, int[] order, List<int> around)
+    /// <summary>Indices by x, then y, then index.</summary>
+    private static int[] Sorted(ReadOnlySpan<Vec2> points)
+    {
+        var order = new int[points.Length];
+        var keys = new double[points.Length];
+        for (int i = 0; i < order.Length; i++) (order[i], keys[i]) = (i, points[i].X);
+        Array.Sort(keys, order);
+        for (int from = 0, to; from < order.Length; from = to)
+        {
+            to = from + 1;
+            while (to < order.Length && keys[to] == keys[from]) to++;
+            if (to == from + 1) continue;
+            Span<int> equal = order.AsSpan(from..to);
+            equal.Sort();
+            double[] heights = new double[equal.Length];
+            for (int i = 0; i < heights.Length; i++) heights[i] = points[equal[i]].Y;
+            // Stable by index: equal points keep their order, whichever of them is kept has the same coordinates.
+            MemoryExtensions.Sort(heights.AsSpan(), equal);
+        }
+        return order;
+    }
+
+    private static void Chain(ReadOnlySpan<Vec2> p, int[] order, List<int> around)
     {
         int begin = around.Count;
         foreach (int i in order)

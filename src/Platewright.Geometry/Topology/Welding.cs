@@ -13,7 +13,7 @@ public static class Welding
     /// <summary>The same triangles over distinct vertices, numbered in the order in which the triangles use them.</summary>
     public static Mesh Weld(Mesh mesh)
     {
-        Vec3[] vertices = mesh.Vertices.ToArray();
+        Vec3[] vertices = mesh.VertexArray;
         int[] first = FirstEqual(vertices);
         var corners = new int[mesh.Corners.Length];
         var number = new int[vertices.Length];

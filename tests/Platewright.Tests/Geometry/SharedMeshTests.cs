@@ -44,4 +44,34 @@ public sealed class SharedMeshTests
         SharedMeshes.AssertNear(expected.Number("convex_hull_volume_mm3"), hull.VolumeMm3, 1e-6);
         Assert.Equal(expected.Count("hull_vertices"), hull.Vertices.Length);
     }
+
+    [Theory, MemberData(nameof(Files))]
+    public void Boxes_OfSharedMesh_AgreeWithTheManifest(string file)
+    {
+        JsonElement expected = SharedMeshes.Expected(file);
+        Mesh mesh = SharedMeshes.Of(file);
+        ConvexHull hull = ConvexHull.Of(mesh.Vertices);
+        SharedMeshes.AssertNear(expected.Number("diameter_mm"), Diameter.Of(hull).LengthMm, 1e-6);
+        double lowest = RestingFace.Of(hull, hull.Centroid).Min(f => f.HeightMm);
+        SharedMeshes.AssertNear(expected.Number("lowest_height_resting_on_a_hull_face_mm"), lowest, 1e-6);
+        Assert.True(MinimalWidth.Of(hull).WidthMm <= lowest);
+        Silhouette shadow = Silhouette.Of(mesh.Vertices, Rotation.Identity);
+        SharedMeshes.AssertNear(expected.Number("footprint_xy", "hull_area_mm2"), shadow.AreaMm2, 1e-6);
+        MinimalRectangle rectangle = MinimalRectangle.Of([.. shadow.Outline]);
+        double[] sides = [.. expected.GetProperty("footprint_xy").GetProperty("min_area_rectangle_mm")
+            .EnumerateArray().Select(e => e.GetDouble()).Order()];
+        SharedMeshes.AssertNear(sides[0] * sides[1], rectangle.AreaMm2, 1e-6);
+    }
+
+    [Theory, MemberData(nameof(Files))]
+    public void TightestBox_OfSharedMesh_ReachesTheManifest(string file)
+    {
+        JsonElement expected = SharedMeshes.Expected(file);
+        ConvexHull hull = ConvexHull.Of(SharedMeshes.Of(file).Vertices);
+        OrientedBox box = TightestBox.Of(hull);
+        TestContext.Current.TestOutputHelper?.WriteLine($"{box.VolumeMm3 / expected.Number("obb_volume_mm3"):F5}");
+        Assert.InRange(box.VolumeMm3 / expected.Number("obb_volume_mm3"), 0.99, 1.005);
+        Assert.True(box.SizeMm.X >= box.SizeMm.Y && box.SizeMm.Y >= box.SizeMm.Z);
+        Assert.True(box.VolumeMm3 >= hull.VolumeMm3);
+    }
 }
