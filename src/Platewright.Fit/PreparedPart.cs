@@ -45,11 +45,14 @@ public sealed class PreparedPart
     {
         if (_leastWidth is null)
         {
-            SearchResult slab = new RotationSearch(Grid, new SlabContainer(1), null, stop).Run([], WidthGap, WidthCells);
+            SearchResult slab = FindLeastWidth(null, stop);
             _leastWidth = (1 / slab.UpperBound, slab.Rotation);
         }
         return _leastWidth.Value;
     }
+
+    internal SearchResult FindLeastWidth(ICellListener? listener, CancellationToken stop) =>
+        new RotationSearch(Grid, new SlabContainer(1), listener, stop).Run([], WidthGap, WidthCells);
 
     private List<Stand> FindStands()
     {

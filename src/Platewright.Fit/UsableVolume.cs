@@ -1,4 +1,5 @@
 using Platewright.Fit.Planar;
+using Platewright.Fit.Proofs;
 using Platewright.Fit.Search;
 using Platewright.Geometry;
 using Platewright.Machines;
@@ -8,13 +9,17 @@ namespace Platewright.Fit;
 /// <summary>A build volume less its margins: what a part must lie in.</summary>
 internal sealed class UsableVolume
 {
-    private UsableVolume(Surface surface, Container container, Vec2 middle, double heightMm, IReadOnlyList<Bounds3> keepOuts)
+    private readonly ProvedVolume _proved;
+
+    private UsableVolume(
+        Surface surface, Container container, Vec2 middle, double heightMm, IReadOnlyList<Bounds3> keepOuts, ProvedVolume proved)
     {
         Surface = surface;
         Container = container;
         Middle = middle;
         HeightMm = heightMm;
         KeepOuts = keepOuts;
+        _proved = proved;
     }
 
     public Surface Surface { get; }
@@ -27,6 +32,9 @@ internal sealed class UsableVolume
     public double HeightMm { get; }
 
     public IReadOnlyList<Bounds3> KeepOuts { get; }
+
+    /// <summary>The same volume in the words of a written proof.</summary>
+    public ProvedVolume ToProved() => _proved;
 
     /// <exception cref="ArgumentException">The margins leave no room.</exception>
     public static UsableVolume Of(Machine machine)
@@ -43,18 +51,20 @@ internal sealed class UsableVolume
                 Vec2 corner = new(margins.LeftMm, margins.FrontMm);
                 return new UsableVolume(
                     PolygonSurface.Rectangle(corner, x, y), new BoxContainer(x, y, height), corner + new Vec2(x, y) * 0.5, height,
-                    machine.KeepOuts);
+                    machine.KeepOuts, new ProvedVolume("box", corner, new Vec2(x, y), 0, [], height));
             case CylinderVolume cylinder:
                 double radius = cylinder.DiameterMm / 2 - margins.LeftMm;
                 if (radius <= 0) throw NoRoom(machine);
                 return new UsableVolume(
-                    new RoundSurface(radius), new CylinderContainer(radius, height), default, height, machine.KeepOuts);
+                    new RoundSurface(radius), new CylinderContainer(radius, height), default, height, machine.KeepOuts,
+                    new ProvedVolume("cylinder", default, default, radius, [], height));
             case PrismVolume prism:
                 Vec2[] polygon = PolygonWalls.Inset(prism.PolygonMm.AsSpan(), margins.LeftMm);
                 if (polygon.Length < 3) throw NoRoom(machine);
                 var surface = new PolygonSurface(polygon);
                 return new UsableVolume(
-                    surface, new PrismContainer(polygon, height), surface.Middle, height, machine.KeepOuts);
+                    surface, new PrismContainer(polygon, height), surface.Middle, height, machine.KeepOuts,
+                    new ProvedVolume("prism", default, default, 0, polygon, height));
             default:
                 throw new ArgumentException($"Unknown build volume {machine.BuildVolume.GetType().Name}.", nameof(machine));
         }

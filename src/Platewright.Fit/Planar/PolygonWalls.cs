@@ -32,16 +32,16 @@ internal static class PolygonWalls
         static Wall At(ReadOnlySpan<Vec2> normals, ReadOnlySpan<double> offsets, int i) => new(normals[i], offsets[i], 0, i);
     }
 
-    /// <summary>The least distance between two parallel lines that enclose the polygon, mm.</summary>
-    public static double LeastWidth(ReadOnlySpan<Vec2> polygon)
+    /// <summary>The least distance between two parallel lines that enclose the polygon, mm, and their normal.</summary>
+    public static (double WidthMm, Vec2 Normal) LeastWidth(ReadOnlySpan<Vec2> polygon)
     {
         (Vec2[] normals, double[] offsets) = Of(polygon);
-        double least = double.PositiveInfinity;
+        (double WidthMm, Vec2 Normal) least = (double.PositiveInfinity, default);
         for (int i = 0; i < normals.Length; i++)
         {
             double low = double.PositiveInfinity;
             foreach (Vec2 p in polygon) low = Math.Min(low, normals[i].Dot(p));
-            least = Math.Min(least, offsets[i] - low);
+            if (offsets[i] - low < least.WidthMm) least = (offsets[i] - low, normals[i]);
         }
         return least;
     }

@@ -9,6 +9,8 @@ internal sealed class BoxContainer(double x, double y, double z) : Container
 
     public override double LeastWidth => Math.Min(x, Math.Min(y, z));
 
+    public override Vec3 LeastWidthNormal => x <= y && x <= z ? Vec3.UnitX : y <= z ? Vec3.UnitY : Vec3.UnitZ;
+
     public override int Touch(SupportGrid part, in Matrix3 rotation, Span<Contact> contacts)
     {
         contacts[0] = Slab(part, rotation, Vec3.UnitX, x);
@@ -16,7 +18,4 @@ internal sealed class BoxContainer(double x, double y, double z) : Container
         contacts[2] = Slab(part, rotation, Vec3.UnitZ, z);
         return 3;
     }
-
-    public override double Support(Vec3 normal) =>
-        (Math.Abs(normal.X) * x + Math.Abs(normal.Y) * y + Math.Abs(normal.Z) * z) / 2;
 }

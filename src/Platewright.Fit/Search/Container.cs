@@ -21,8 +21,8 @@ internal abstract class Container
     /// <summary>The least distance between two parallel planes that enclose the container, mm.</summary>
     public abstract double LeastWidth { get; }
 
-    /// <summary>Support function of the container centred at the origin (any fixed point inside will do).</summary>
-    public abstract double Support(Vec3 normal);
+    /// <summary>The normal of those planes.</summary>
+    public abstract Vec3 LeastWidthNormal { get; }
 
     /// <summary>The contact between two opposite walls with unit normal <paramref name="axis"/>, this far apart.</summary>
     protected static Contact Slab(SupportGrid part, in Matrix3 rotation, Vec3 axis, double distance)

@@ -12,6 +12,8 @@ internal sealed class CylinderContainer(double radius, double height) : Containe
 
     public override double LeastWidth => Math.Min(height, 2 * radius);
 
+    public override Vec3 LeastWidthNormal => height <= 2 * radius ? Vec3.UnitZ : Vec3.UnitX;
+
     public override int Touch(SupportGrid part, in Matrix3 rotation, Span<Contact> contacts)
     {
         contacts[0] = Slab(part, rotation, Vec3.UnitZ, height);
@@ -22,9 +24,6 @@ internal sealed class CylinderContainer(double radius, double height) : Containe
         contacts[1] = Held(EnclosingCircle.Of(_shadow));
         return 2;
     }
-
-    public override double Support(Vec3 normal) =>
-        radius * Math.Sqrt(normal.X * normal.X + normal.Y * normal.Y) + Math.Abs(normal.Z) * height / 2;
 
     // Normals λ (p − centre), made to cancel exactly, over what the circle allows them together.
     private Contact Held(in EnclosingCircle circle)

@@ -6,10 +6,10 @@ namespace Platewright.Fit.Search;
 /// <summary>An upright prism over a convex polygon: two planes, and the walls by a linear programme.</summary>
 internal sealed class PrismContainer : Container
 {
-    private readonly Vec2[] _polygon;
     private readonly Vec2[] _normals;
     private readonly double[] _offsets;
     private readonly double _height;
+    private readonly (double WidthMm, Vec2 Normal) _leastBed;
     private readonly WallProgramme _programme = new();
     private readonly (int A, int B, int C) _start;
     private readonly Wall[] _walls;
@@ -17,7 +17,7 @@ internal sealed class PrismContainer : Container
     /// <param name="polygon">Convex, counter-clockwise, mm.</param>
     public PrismContainer(ReadOnlySpan<Vec2> polygon, double height)
     {
-        _polygon = polygon.ToArray();
+        _leastBed = PolygonWalls.LeastWidth(polygon);
         _height = height;
         (_normals, _offsets) = PolygonWalls.Of(polygon);
         _start = PolygonWalls.HoldingTriple(_normals, _offsets);
@@ -27,7 +27,9 @@ internal sealed class PrismContainer : Container
 
     public override RotationDomain Domain { get; }
 
-    public override double LeastWidth => Math.Min(_height, PolygonWalls.LeastWidth(_polygon));
+    public override double LeastWidth => Math.Min(_height, _leastBed.WidthMm);
+
+    public override Vec3 LeastWidthNormal => _height <= _leastBed.WidthMm ? Vec3.UnitZ : new Vec3(_leastBed.Normal.X, _leastBed.Normal.Y, 0);
 
     public override int Touch(SupportGrid part, in Matrix3 rotation, Span<Contact> contacts)
     {
@@ -42,12 +44,5 @@ internal sealed class PrismContainer : Container
         _programme.Solve(_walls);
         contacts[1] = ShadowContact(_programme);
         return 2;
-    }
-
-    public override double Support(Vec3 normal)
-    {
-        double most = double.NegativeInfinity;
-        foreach (Vec2 p in _polygon) most = Math.Max(most, p.X * normal.X + p.Y * normal.Y);
-        return most + Math.Abs(normal.Z) * _height / 2;
     }
 }

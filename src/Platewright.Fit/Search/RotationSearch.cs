@@ -68,7 +68,9 @@ internal sealed class RotationSearch
         RotationDomain domain = _container.Domain;
         Refine([.. domain.Charts.Select(chart => new Cell(chart, default, 0))], 1);
         double least = Math.Min(_leastBound, _best) * (1 - Tolerances.Rounding);
-        return new SearchResult(_bestRotation, 1 / _best, Math.Min(1 / least, knownBound), _cells, !_open);
+        // What is written down must be what is claimed: with a listener only the cells count.
+        double bound = _listener is null ? Math.Min(1 / least, knownBound) : 1 / least;
+        return new SearchResult(_bestRotation, 1 / _best, bound, _cells, !_open);
     }
 
     /// <summary>The reciprocal of the largest scale at a rotation.</summary>

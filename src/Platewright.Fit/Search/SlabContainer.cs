@@ -9,12 +9,11 @@ internal sealed class SlabContainer(double height) : Container
 
     public override double LeastWidth => height;
 
+    public override Vec3 LeastWidthNormal => Vec3.UnitZ;
+
     public override int Touch(SupportGrid part, in Matrix3 rotation, Span<Contact> contacts)
     {
         contacts[0] = Slab(part, rotation, Vec3.UnitZ, height);
         return 1;
     }
-
-    public override double Support(Vec3 normal) =>
-        normal.X == 0 && normal.Y == 0 ? Math.Abs(normal.Z) * height / 2 : double.PositiveInfinity;
 }
