@@ -33,11 +33,14 @@ public static class FitProver
             Shrinkage = part.Shape.Shrinkage,
             Volume = volume.ToProved(),
             LowerScale = lower,
-            Witness = new Placing(part, volume).PoseAt(fit.Tilted, lower),
+            Witness = Lifted(new Placing(part, volume).PoseAt(fit.Tilted, lower), Room * volume.HeightMm / 4),
             UpperScale = Math.Max(found.UpperBound / part.Growth, fit.Tilted.LargestScale) * (1 + Room),
             Bound = bound,
         };
     }
+
+    // Off the build surface by a hair, so that rounding cannot put it below.
+    private static Pose Lifted(Pose pose, double mm) => pose with { Translation = pose.Translation + new Vec3(0, 0, mm) };
 
     private static ProvedBound ProveWidth(PreparedPart part, Container container, CancellationToken stop)
     {
