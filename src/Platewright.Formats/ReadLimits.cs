@@ -29,6 +29,6 @@ public sealed record ReadLimits
     /// <summary>How deep archives may lie in archives; 1 is a plain pack of models. Default 3.</summary>
     public int ArchiveDepth { get; init; } = 3;
 
-    /// <summary>How deep components of a model may lie in components. Default 32.</summary>
+    /// <summary>How deep components of a model may lie in components, at most 1000. Default 32.</summary>
     public int ComponentDepth { get; init; } = 32;
 }

@@ -8,7 +8,7 @@ internal sealed class AmfPlacing(AmfModel model, ReadRequest request, NoteList n
 {
     private readonly List<Vec3> _vertices = [];
     private readonly List<int> _corners = [];
-    private readonly HashSet<string> _open = new(StringComparer.Ordinal);
+    private readonly NestingCount<string> _count = new(request);
     private long _triangles;
 
     /// <param name="scale">Length of the file's unit, mm.</param>
@@ -16,7 +16,7 @@ internal sealed class AmfPlacing(AmfModel model, ReadRequest request, NoteList n
     {
         var placed = new HashSet<string>(
             model.Constellations.Values.SelectMany(c => c.Instances).Select(i => i.TargetId), StringComparer.Ordinal);
-        CheckTargets();
+        CheckConstellations();
         var names = new NameList();
         var parts = new List<ModelPart>();
         foreach (AmfObject drawn in model.Objects.Values.Where(o => !placed.Contains(o.Id)))
@@ -30,45 +30,29 @@ internal sealed class AmfPlacing(AmfModel model, ReadRequest request, NoteList n
         return parts;
     }
 
-    private void CheckTargets()
+    /// <summary>Looks at every constellation: in a ring each lies in another, so none would be built.</summary>
+    private void CheckConstellations()
     {
-        foreach (AmfInstance i in model.Constellations.Values.SelectMany(c => c.Instances))
-        {
-            if (!model.Objects.ContainsKey(i.TargetId) && !model.Constellations.ContainsKey(i.TargetId))
-                throw request.Refuse(i.Place, "the instance is of an object that does not exist");
-        }
-        // In a ring of constellations each lies in another, and none would be built.
-        foreach (AmfConstellation c in model.Constellations.Values) CheckRing(c, 0, []);
+        foreach (AmfConstellation c in model.Constellations.Values) _count.Count(c.Id, c.Place, LookAt);
     }
 
-    private void CheckRing(AmfConstellation constellation, int depth, HashSet<string> done)
+    private (long Own, IEnumerable<(string, string)> Inner) LookAt(string id, string place)
     {
-        if (_open.Contains(constellation.Id))
-            throw request.Refuse(constellation.Place, "the constellation contains itself");
-        if (depth > request.Limits.ComponentDepth)
-        {
-            throw request.Refuse(
-                constellation.Place,
-                $"constellations lie more than {request.Limits.ComponentDepth} deep",
-                "raise the limit");
-        }
-        if (!done.Add($"{depth} {constellation.Id}")) return;
-        _open.Add(constellation.Id);
-        foreach (AmfInstance i in constellation.Instances)
-        {
-            if (model.Constellations.TryGetValue(i.TargetId, out AmfConstellation? inner))
-                CheckRing(inner, depth + 1, done);
-        }
-        _open.Remove(constellation.Id);
+        if (model.Objects.TryGetValue(id, out AmfObject? drawn)) return (drawn.Mesh?.TriangleCount ?? 0, []);
+        return model.Constellations.TryGetValue(id, out AmfConstellation? constellation)
+            ? (0, constellation.Instances.Select(i => (i.TargetId, i.Place)))
+            : throw request.Refuse(place, "the instance is of an object that does not exist");
     }
 
     private void AddPart(
         string target, Matrix3 linear, Vec3 offset, string place, double scale, NameList names, List<ModelPart> parts)
     {
+        _triangles += _count.Count(target, place, LookAt);
+        request.CheckTriangles(_triangles, place);
         _vertices.Clear();
         _corners.Clear();
         var looks = new List<(AmfMaterial Look, int Triangles)>();
-        Add(target, linear * scale, offset * scale, place, looks);
+        Add(target, linear * scale, offset * scale, looks);
         if (_corners.Count == 0) return;
         if (_vertices.Exists(p => !ReadRequest.IsInRange(p)))
             throw request.Refuse(place, "the object is too large", "check the unit");
@@ -91,14 +75,12 @@ internal sealed class AmfPlacing(AmfModel model, ReadRequest request, NoteList n
         });
     }
 
-    private void Add(string target, Matrix3 linear, Vec3 offset, string place, List<(AmfMaterial, int)> looks)
+    private void Add(string target, Matrix3 linear, Vec3 offset, List<(AmfMaterial, int)> looks)
     {
         request.Cancel.ThrowIfCancellationRequested();
         if (model.Objects.TryGetValue(target, out AmfObject? drawn))
         {
             if (drawn.Mesh is not { } mesh) return;
-            _triangles += mesh.TriangleCount;
-            request.CheckTriangles(_triangles, place);
             int first = _vertices.Count;
             foreach (Vec3 p in mesh.Vertices) _vertices.Add(linear.Apply(p) + offset);
             foreach (int corner in mesh.Corners) _corners.Add(first + corner);
@@ -106,7 +88,10 @@ internal sealed class AmfPlacing(AmfModel model, ReadRequest request, NoteList n
             return;
         }
         foreach (AmfInstance i in model.Constellations[target].Instances)
-            Add(i.TargetId, linear * i.Rotation.ToMatrix(), linear.Apply(i.Offset) + offset, i.Place, looks);
+        {
+            if (_count.Count(i.TargetId, i.Place, LookAt) > 0)
+                Add(i.TargetId, linear * i.Rotation.ToMatrix(), linear.Apply(i.Offset) + offset, looks);
+        }
     }
 
     private AmfMaterial LookOf(AmfVolume volume, AmfObject drawn)

@@ -9,19 +9,17 @@ namespace Platewright.Formats.ThreeMf;
 /// </summary>
 internal sealed class BuildExpansion(ThreeMfPackage package, ReadRequest request, LengthUnit rootUnit)
 {
-    private readonly Dictionary<(string, int), (long Triangles, int Height)> _counted = [];
-    private readonly HashSet<(string, int)> _open = [];
+    private readonly NestingCount<ObjectKey> _count = new(request);
     private readonly List<Vec3> _vertices = [];
     private readonly List<int> _corners = [];
 
     /// <summary>The object that is placed.</summary>
     public ThreeMfObject ObjectOf(Placement placement) =>
-        package.Model(placement.Part, placement.Place).Objects.TryGetValue(placement.ObjectId, out ThreeMfObject? found)
-            ? found
-            : throw request.Refuse(placement.Place, $"there is no object {placement.ObjectId}");
+        ObjectOf(new ObjectKey(placement.Part, placement.ObjectId), placement.Place);
 
     /// <summary>How many triangles the placed object has with all its components.</summary>
-    public long CountTriangles(Placement placement) => Count(placement, 0).Triangles;
+    public long CountTriangles(Placement placement) =>
+        _count.Count(new ObjectKey(placement.Part, placement.ObjectId), placement.Place, LookAt);
 
     /// <summary>The mesh in mm of a build item whose triangles have been counted and are not none.</summary>
     /// <param name="scale">Length of the root part's unit, mm.</param>
@@ -47,34 +45,12 @@ internal sealed class BuildExpansion(ThreeMfPackage package, ReadRequest request
         return looks;
     }
 
-    private (long Triangles, int Height) Count(Placement placement, int depth)
+    private (long Own, IEnumerable<(ObjectKey, string)> Inner) LookAt(ObjectKey key, string place)
     {
-        (string, int) key = (placement.Part.ToUpperInvariant(), placement.ObjectId);
-        if (_open.Contains(key)) throw request.Refuse(placement.Place, $"object {placement.ObjectId} contains itself");
-        if (!_counted.TryGetValue(key, out (long Triangles, int Height) counted))
-        {
-            CheckDepth(placement, depth);
-            ThreeMfObject placed = ObjectOf(placement);
-            counted = (placed.Mesh?.TriangleCount ?? 0, 0);
-            _open.Add(key);
-            foreach (Placement component in placed.Components)
-            {
-                (long triangles, int height) = Count(component, depth + 1);
-                counted = (counted.Triangles + triangles, Math.Max(counted.Height, height + 1));
-                request.CheckTriangles(counted.Triangles, component.Place);
-            }
-            _open.Remove(key);
-            _counted[key] = counted;
-        }
-        CheckDepth(placement, depth + counted.Height);
-        return counted;
-    }
-
-    private void CheckDepth(Placement placement, int depth)
-    {
-        if (depth <= request.Limits.ComponentDepth) return;
-        throw request.Refuse(
-            placement.Place, $"components lie more than {request.Limits.ComponentDepth} deep", "raise the limit");
+        ThreeMfObject placed = ObjectOf(key, place);
+        return (
+            placed.Mesh?.TriangleCount ?? 0,
+            placed.Components.Select(c => (new ObjectKey(c.Part, c.ObjectId), c.Place)));
     }
 
     private void Add(Placement placement, Affine outer, LengthUnit outerUnit)
@@ -115,4 +91,14 @@ internal sealed class BuildExpansion(ThreeMfPackage package, ReadRequest request
             if (CountTriangles(component) > 0) CountLooks(component, looks);
         }
     }
+
+    private ThreeMfObject ObjectOf(ObjectKey key, string place) =>
+        package.Model(key.Part, place).Objects.TryGetValue(key.Id, out ThreeMfObject? found)
+            ? found
+            : throw request.Refuse(place, $"there is no object {key.Id}");
+
+    /// <summary>
+    /// Names of parts are compared by the package, so two spellings of one part only cost a second look.
+    /// </summary>
+    private readonly record struct ObjectKey(string Part, int Id);
 }

@@ -89,7 +89,7 @@ internal sealed class XmlWalk : IDisposable
         if (_reader.MoveToNextAttribute())
         {
             name = _reader.NamespaceURI.Length == 0 ? _reader.LocalName : "";
-            value = _reader.Value;
+            value = Value();
             return true;
         }
         _reader.MoveToElement();
@@ -114,8 +114,8 @@ internal sealed class XmlWalk : IDisposable
             if (_reader.NodeType == XmlNodeType.EndElement && _reader.Depth == entered) break;
             if (_reader.NodeType is not (XmlNodeType.Text or XmlNodeType.CDATA) || _reader.Depth != entered + 1)
                 continue;
-            if (only is null) only = _reader.Value;
-            else (more ??= new StringBuilder(only)).Append(_reader.Value);
+            if (only is null) only = Value();
+            else (more ??= new StringBuilder(only)).Append(Value());
         }
         return (more?.ToString() ?? only ?? "").Trim();
     }
@@ -144,15 +144,35 @@ internal sealed class XmlWalk : IDisposable
         }
         catch (XmlException e)
         {
-            // The parser has no code for this fault, and no line either.
-            int doctype = _xml.Span.IndexOf("<!DOCTYPE"u8);
-            if (e.LineNumber > 0 && doctype < 0)
-                throw _request.Refuse($"{Part}line {e.LineNumber}", "the XML is not well formed");
-            int line = doctype < 0 ? 1 : 1 + _xml.Span[..doctype].Count((byte)'\n');
-            throw _request.Refuse(
-                $"{Part}line {line}", "it carries a document type definition, which is refused for safety");
+            throw Malformed(e);
         }
         if (_reader.Depth > GreatestDepth) throw Refuse($"elements are nested deeper than {GreatestDepth}");
         return true;
+    }
+
+    /// <summary>
+    /// The parser puts off parts of its work until the value is asked for, and finds faults only then.
+    /// </summary>
+    private string Value()
+    {
+        try
+        {
+            return _reader.Value;
+        }
+        catch (XmlException e)
+        {
+            throw Malformed(e);
+        }
+    }
+
+    private ModelFileException Malformed(XmlException fault)
+    {
+        // For a document type definition the parser has neither a code nor a line.
+        int doctype = _xml.Span.IndexOf("<!DOCTYPE"u8);
+        if (doctype < 0 && !fault.Message.Contains("DTD", StringComparison.Ordinal))
+            return _request.Refuse($"{Part}line {Math.Max(1, fault.LineNumber)}", "the XML is not well formed");
+        int line = doctype < 0 ? 1 : 1 + _xml.Span[..doctype].Count((byte)'\n');
+        return _request.Refuse(
+            $"{Part}line {line}", "it carries a document type definition, which is refused for safety");
     }
 }

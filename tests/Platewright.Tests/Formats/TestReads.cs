@@ -23,13 +23,15 @@ internal static class TestReads
     }
 
     /// <summary>The one sentence, with nothing read.</summary>
-    public static UnusableFile Refused(ModelReading reading)
+    /// <param name="says">Words it must hold.</param>
+    public static UnusableFile Refused(ModelReading reading, string says = "")
     {
         Assert.Empty(reading.Files);
         UnusableFile unusable = Assert.Single(reading.Unusable);
         TestContext.Current.TestOutputHelper?.WriteLine(unusable.Message);
         Assert.StartsWith(unusable.File, unusable.Message, StringComparison.Ordinal);
         Assert.EndsWith(".", unusable.Message, StringComparison.Ordinal);
+        Assert.Contains(says, unusable.Message, StringComparison.Ordinal);
         Assert.DoesNotContain("\n", unusable.Message, StringComparison.Ordinal);
         return unusable;
     }
