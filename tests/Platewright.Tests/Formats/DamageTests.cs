@@ -1,5 +1,6 @@
 using Platewright.Formats;
 using Platewright.Formats.ThreeMf;
+using Platewright.Geometry;
 
 namespace Platewright.Tests.Formats;
 
@@ -89,7 +90,7 @@ public sealed class DamageTests
 
     private static byte[] Content(string name)
     {
-        Geometry.Mesh box = TestMeshes.Box(1, 2, 3);
+        Mesh box = TestMeshes.Box(1, 2, 3);
         const string amf = "<amf unit=\"inch\"><object id=\"1\"><mesh><vertices>"
             + "<vertex><coordinates><x>0</x><y>0</y><z>0</z></coordinates></vertex>"
             + "<vertex><coordinates><x>1</x><y>0</y><z>0</z></coordinates></vertex>"
