@@ -13,7 +13,7 @@ internal static class FitDescription
         FitResult fit = judged.Fit;
         return new PartFitDocument(
             machine, fit.Verdict.Code(), fit.Verdict.CountsAs(), fit.Tight, judged.CanMake, fit.Proved, fit.Pieces, judged.Reasons,
-            new WayDocument(fit.AsDrawn.Fits, fit.AsDrawn.LargestScale, null, null), Of(fit.Upright), Of(fit.Turned),
+            Of(fit.AsDrawn) with { Rotation = null }, Of(fit.Upright), Of(fit.Turned),
             Of(fit.Tilted, fit.UpperBound), fit.ClearanceMm,
             new PoseDocument(fit.Pose.Scale, Numbers(fit.Pose.Rotation), MachineDescription.Numbers(fit.Pose.Translation)));
     }
@@ -29,7 +29,8 @@ internal static class FitDescription
     }
 
     private static WayDocument Of(WayOfFitting way, double? upperBound = null) =>
-        new(way.Fits, way.LargestScale, upperBound, Numbers(way.Pose.Rotation));
+        new(
+            way.Fits, way.LargestScale, upperBound, Numbers(way.Pose.Rotation), MachineDescription.Numbers(way.Pose.Translation));
 
     private static RotatedDocument RotatedOf(WayOfFitting way) => new(way.Fits, way.LargestScale, Numbers(way.Pose.Rotation));
 
