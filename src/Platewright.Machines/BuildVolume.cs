@@ -23,7 +23,8 @@ public sealed record PrismVolume(ImmutableArray<Vec2> PolygonMm, double HeightMm
     public ImmutableArray<Vec2> SurfaceWithin(double marginMm) => ConvexPolygon.Inset(PolygonMm, marginMm);
 
     public bool Equals(PrismVolume? other) =>
-        other is not null && HeightMm.Equals(other.HeightMm) && PolygonMm.AsSpan().SequenceEqual(other.PolygonMm.AsSpan());
+        other is not null && HeightMm.Equals(other.HeightMm)
+        && PolygonMm.AsSpan().SequenceEqual(other.PolygonMm.AsSpan());
 
     public override int GetHashCode() => HashCode.Combine(HeightMm, PolygonMm.Length);
 }

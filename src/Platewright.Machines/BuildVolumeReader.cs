@@ -11,7 +11,8 @@ internal static class BuildVolumeReader
 
     private static readonly (string Key, string[] Shapes)[] KeysByShape =
     [
-        ("size_mm", ["box"]), ("diameter_mm", ["cylinder"]), ("polygon_mm", ["prism"]), ("height_mm", ["cylinder", "prism"]),
+        ("size_mm", ["box"]), ("diameter_mm", ["cylinder"]), ("polygon_mm", ["prism"]),
+        ("height_mm", ["cylinder", "prism"]),
     ];
 
     public static BuildVolume? Read(TomlTable table)

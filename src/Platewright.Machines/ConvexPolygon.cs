@@ -35,7 +35,7 @@ internal static class ConvexPolygon
             Vec2 outgoing = after - corners[i];
             double across = (after - before).Length;
             if (incoming.Cross(outgoing) <= LeastRelativeBulge * across * across)
-                return $"not convex at corner {i + 1}: it lies on or inside the line between its neighbours; leave it out.";
+                return $"not convex at corner {i + 1}: it lies on or inside the line between its neighbours.";
             turn += Math.Atan2(incoming.Cross(outgoing), incoming.Dot(outgoing));
         }
         // A convex outline turns once; a star-shaped one turns twice or more.

@@ -11,9 +11,10 @@ internal static class FreeSpace
     {
         BoxVolume box => new(default, new(box.WidthMm, box.DepthMm, box.HeightMm)),
         CylinderVolume round => new(
-            new(-round.DiameterMm / 2, -round.DiameterMm / 2, 0), new(round.DiameterMm / 2, round.DiameterMm / 2, round.HeightMm)),
+            new(-round.DiameterMm / 2, -round.DiameterMm / 2, 0),
+            new(round.DiameterMm / 2, round.DiameterMm / 2, round.HeightMm)),
         PrismVolume prism => Bounds3.Of(
-            [.. prism.PolygonMm.Select(p => new Vec3(p.X, p.Y, 0)), .. prism.PolygonMm.Select(p => new Vec3(p.X, p.Y, prism.HeightMm))]),
+            [.. prism.PolygonMm.SelectMany(p => new Vec3[] { new(p.X, p.Y, 0), new(p.X, p.Y, prism.HeightMm) })]),
         _ => throw new ArgumentException($"No such build volume: {volume.GetType().Name}.", nameof(volume)),
     };
 

@@ -18,8 +18,8 @@ internal static class KeepOutReader
             return [];
         }
         ImmutableArray<Bounds3> boxes = [.. tables.Select(t => Read(t, volume)).OfType<Bounds3>()];
-        bool whole = boxes.Length == tables.Length && volume is not null && MarginsReader.Fault(volume, margins) is null;
-        if (whole && boxes.Length > 0 && !FreeSpace.Remains(volume!, margins, boxes))
+        bool known = volume is not null && MarginsReader.Fault(volume, margins) is null;
+        if (known && boxes.Length == tables.Length && boxes.Length > 0 && !FreeSpace.Remains(volume!, margins, boxes))
             root.Refuse("keep_out", "the keep-outs cover the whole build volume; nothing could be built.");
         return boxes;
     }

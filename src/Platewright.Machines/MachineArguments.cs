@@ -27,7 +27,8 @@ public static class MachineArguments
     /// <exception cref="DescriptionException">The margin is negative or leaves no room.</exception>
     public static Machine WithMargin(Machine machine, double marginMm)
     {
-        if (!MachineRanges.Margin.Contains(marginMm)) throw Refused("--margin", $"expected a number {MachineRanges.Margin}.");
+        if (!MachineRanges.Margin.Contains(marginMm))
+            throw Refused("--margin", $"expected a number {MachineRanges.Margin}.");
         Margins margins = Margins.Uniform(marginMm);
         return MarginsReader.Fault(machine.BuildVolume, margins) is { } fault
             ? throw Refused("--margin", fault)
@@ -44,11 +45,14 @@ public static class MachineArguments
             read = double.TryParse(words[i], NumberStyles.Float, CultureInfo.InvariantCulture, out sizes[i])
                 && MachineRanges.Size.Contains(sizes[i]);
         }
-        return read ? sizes : throw Refused(argument, $"expected {expected}, each {MachineRanges.Size}, found \"{text}\".");
+        return read
+            ? sizes
+            : throw Refused(argument, $"expected {expected}, each {MachineRanges.Size}, found \"{text}\".");
     }
 
     private static DescriptionException Refused(string argument, string message) =>
         new(new DescriptionError(message, Key: argument));
 
-    private static string Joined(double[] sizes) => string.Join(" x ", sizes.Select(s => s.ToString(CultureInfo.InvariantCulture)));
+    private static string Joined(double[] sizes) =>
+        string.Join(" x ", sizes.Select(s => s.ToString(CultureInfo.InvariantCulture)));
 }

@@ -27,25 +27,27 @@ public static class MachineCatalog
 
     /// <summary>A bundled machine by id or name, case aside; null where there is none.</summary>
     public static Machine? FindBundled(string name) => Bundled.FirstOrDefault(m =>
-        string.Equals(m.Id, name, StringComparison.OrdinalIgnoreCase) || string.Equals(m.Name, name, StringComparison.OrdinalIgnoreCase));
+        string.Equals(m.Id, name, StringComparison.OrdinalIgnoreCase)
+        || string.Equals(m.Name, name, StringComparison.OrdinalIgnoreCase));
 
     /// <summary>True for what can only be a file: it ends in .toml or has a slash.</summary>
     public static bool LooksLikePath(string nameOrPath) =>
-        nameOrPath.EndsWith(Extension, StringComparison.OrdinalIgnoreCase) || nameOrPath.AsSpan().ContainsAny('/', '\\');
+        nameOrPath.EndsWith(Extension, StringComparison.OrdinalIgnoreCase)
+        || nameOrPath.AsSpan().ContainsAny('/', '\\');
 
     /// <summary>What to tell who named a machine that is not bundled.</summary>
     public static string UnknownSentence(string name)
     {
         string[] ids = [.. Bundled.Select(m => m.Id)];
-        return $"no bundled machine is called \"{name}\".{Suggestion.Sentence(name, ids)} Name a machine file that ends in .toml, or one of: "
-            + string.Join(", ", ids) + ".";
+        return $"no bundled machine is called \"{name}\".{Suggestion.Sentence(name, ids)} "
+            + $"Name a machine file that ends in .toml, or one of: {string.Join(", ", ids)}.";
     }
 
     private static ImmutableArray<Machine> ReadBundled()
     {
         Assembly here = typeof(MachineCatalog).Assembly;
         return [.. here.GetManifestResourceNames()
-            .Where(n => n.StartsWith(Prefix, StringComparison.Ordinal) && n.EndsWith(Extension, StringComparison.Ordinal))
+            .Where(n => n.StartsWith(Prefix, StringComparison.Ordinal))
             .Select(n => ReadBundled(here, n))
             .OrderBy(Edge)
             .ThenBy(m => m.Id, StringComparer.Ordinal)];

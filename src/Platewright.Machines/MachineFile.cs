@@ -19,8 +19,10 @@ public static class MachineFile
     private static Machine? Read(TomlTable root)
     {
         string? name = root.Text("name", required: true);
-        if (name is not null && !MachineId.IsPossible(name)) root.Refuse("name", "expected a name with a letter or a digit in it.");
-        BuildVolume? volume = root.Table("build_volume", required: true) is { } table ? BuildVolumeReader.Read(table) : null;
+        if (name is not null && !MachineId.IsPossible(name))
+            root.Refuse("name", "expected a name with a letter or a digit in it.");
+        TomlTable? space = root.Table("build_volume", required: true);
+        BuildVolume? volume = space is null ? null : BuildVolumeReader.Read(space);
         Margins margins = root.Table("margins") is { } edges ? MarginsReader.Read(edges, volume) : Margins.None;
         var keepOuts = KeepOutReader.Read(root, volume, margins);
         bool? enclosed = root.Flag("enclosed");
@@ -58,7 +60,7 @@ public static class MachineFile
         double? amount = table.Number("amount", MachineRanges.Price, required: true);
         string? currency = table.Text("currency", required: true);
         if (currency is not null && !IsCurrency(currency))
-            table.Refuse("currency", $"expected the three capital letters of ISO 4217, as \"EUR\", found \"{currency}\".");
+            table.Refuse("currency", $"expected three capital letters of ISO 4217, as \"EUR\", found \"{currency}\".");
         return amount is { } value && currency is not null
             ? new Price(decimal.Round((decimal)value, 2), currency)
             : null;

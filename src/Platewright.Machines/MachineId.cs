@@ -17,7 +17,7 @@ public static class MachineId
         }
         return id.Length > 0
             ? id.ToString().TrimEnd('-')
-            : throw new ArgumentException($"A machine's name needs a letter or a digit, but it is \"{name}\".", nameof(name));
+            : throw new ArgumentException($"A name needs a letter or a digit, but it is \"{name}\".", nameof(name));
     }
 
     internal static bool IsPossible(string name) => name.EnumerateRunes().Any(Rune.IsLetterOrDigit);

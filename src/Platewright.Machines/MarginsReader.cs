@@ -33,9 +33,9 @@ internal static class MarginsReader
         return volume switch
         {
             BoxVolume box when margins.LeftMm + margins.RightMm >= box.WidthMm =>
-                $"margins of {margins.LeftMm} mm left and {margins.RightMm} mm right leave nothing of the width of {box.WidthMm} mm.",
+                $"{margins.LeftMm} mm left and {margins.RightMm} mm right leave nothing of {box.WidthMm} mm width.",
             BoxVolume box when margins.FrontMm + margins.BackMm >= box.DepthMm =>
-                $"margins of {margins.FrontMm} mm front and {margins.BackMm} mm back leave nothing of the depth of {box.DepthMm} mm.",
+                $"{margins.FrontMm} mm front and {margins.BackMm} mm back leave nothing of {box.DepthMm} mm depth.",
             CylinderVolume round when 2 * margins.LeftMm >= round.DiameterMm =>
                 $"a margin of {margins.LeftMm} mm all round leaves nothing of the diameter of {round.DiameterMm} mm.",
             PrismVolume prism when ConvexPolygon.Inset(prism.PolygonMm, margins.LeftMm).IsEmpty =>

@@ -36,8 +36,8 @@ public static class MaterialCatalog
     public static string UnknownSentence(string name, IEnumerable<Material>? own = null)
     {
         string[] names = [.. All(own).Select(m => m.Name).Distinct(StringComparer.OrdinalIgnoreCase)];
-        return $"no material is called \"{name}\".{Suggestion.Sentence(name, names)} Known: {string.Join(", ", names)}; "
-            + "a study file can add its own under [[material]].";
+        return $"no material is called \"{name}\".{Suggestion.Sentence(name, names)} "
+            + $"Known: {string.Join(", ", names)}; a study file can add its own under [[material]].";
     }
 
     /// <summary>The material of that name, for an argument of the command line.</summary>

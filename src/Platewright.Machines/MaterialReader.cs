@@ -4,8 +4,8 @@ using Platewright.Formats.Toml;
 namespace Platewright.Machines;
 
 /// <summary>
-/// Reads <c>[[material]]</c> tables: families the bundled list lacks, or whose numbers the user knows better. A table with
-/// the name of a bundled family starts from its numbers.
+/// Reads <c>[[material]]</c> tables: families the bundled list lacks, or whose numbers the user knows better. A table
+/// with the name of a bundled family starts from its numbers.
 /// </summary>
 public static class MaterialReader
 {

@@ -4,8 +4,8 @@ using Platewright.Fit;
 namespace Platewright.Sizing;
 
 /// <summary>
-/// Curves of square beds and heights: a machine holds the work where its bed and height are at least those of one point.
-/// Points are Pareto-best: the bed grows, the height falls. An empty curve holds nowhere.
+/// Curves of square beds and heights: a machine holds the work where its bed and height are at least those of one
+/// point. Points are Pareto-best: the bed grows, the height falls. An empty curve holds nowhere.
 /// </summary>
 public static class BedHeightCurve
 {

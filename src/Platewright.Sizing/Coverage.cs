@@ -12,7 +12,9 @@ public sealed record ProjectOutcome(Verdict Verdict, bool CanMake, string? Decid
 /// <param name="Compromise">Only tilted, scaled or in pieces.</param>
 /// <param name="No">Not at all.</param>
 /// <param name="CanMake">Held, with or without a compromise, and heat and bead suffice.</param>
-/// <param name="DecidingParts">Ids of the parts that keep projects out, then of those that force a compromise; each once.</param>
+/// <param name="DecidingParts">
+/// Ids of the parts that keep projects out, then of those that force a compromise; each once.
+/// </param>
 public sealed record Coverage(
     int Projects, Share Fits, Share Compromise, Share No, Share CanMake, ImmutableArray<string> DecidingParts)
 {
@@ -20,7 +22,8 @@ public sealed record Coverage(
     /// <param name="confidence">Of the intervals, greater than 0 and less than 1.</param>
     public static Coverage Of(IReadOnlyCollection<ProjectOutcome> outcomes, double confidence)
     {
-        Share Counted(Func<ProjectOutcome, bool> counts) => Share.Wilson(outcomes.Count(counts), outcomes.Count, confidence);
+        Share Counted(Func<ProjectOutcome, bool> counts) =>
+            Share.Wilson(outcomes.Count(counts), outcomes.Count, confidence);
         return new Coverage(
             outcomes.Count,
             Counted(o => o.Verdict.Class() == FitClass.Fits),

@@ -5,7 +5,9 @@ namespace Platewright.Sizing;
 /// <summary>From this edge on, until the next step, these shares of the projects.</summary>
 /// <param name="EdgeMm">Edge of the imagined machine's cube, mm.</param>
 /// <param name="Fits">Projects without a compromise.</param>
-/// <param name="WithCompromise">Projects with or without one: tilted or scaled. Cutting depends on no edge, so it is not in it.</param>
+/// <param name="WithCompromise">
+/// Projects with or without one: tilted or scaled. Cutting depends on no edge, so it is not in it.
+/// </param>
 public sealed record CoverageStep(double EdgeMm, Share Fits, Share WithCompromise);
 
 /// <summary>Share of projects against the edge of a machine.</summary>

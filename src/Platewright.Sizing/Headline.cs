@@ -7,7 +7,9 @@ namespace Platewright.Sizing;
 /// <param name="EdgeMm">Where it stands on the line of sizes, mm.</param>
 public sealed record MachineStanding(string Name, double EdgeMm, Share CanMake);
 
-/// <summary>The answer in one sentence: the smallest machine that makes the most, and what one size less would lose.</summary>
+/// <summary>
+/// The answer in one sentence: the smallest machine that makes the most, and what one size less would lose.
+/// </summary>
 /// <param name="Best">Makes the most projects; of equals the smallest, then the first of the study.</param>
 /// <param name="Below">Of the smaller machines the one that makes the most; null where none is smaller.</param>
 public sealed record Headline(MachineStanding Best, MachineStanding? Below, double Confidence)
@@ -31,14 +33,15 @@ public sealed record Headline(MachineStanding Best, MachineStanding? Below, doub
         if (made.Count == 0) return $"{sample}, none of these machines can make any ({Interval(made)}).";
         string best = $"{sample}, {Best.Name} can make {made.Count} ({Percent(made.Value)}; {Interval(made)})";
         if (Below is null) return best + ".";
-        return $"{best}; the best smaller machine, {Below.Name}, can make {(Below.CanMake.Count == 0 ? "none" : Below.CanMake.Count)}.";
+        string less = Below.CanMake.Count == 0 ? "none" : Below.CanMake.Count.ToString(CultureInfo.InvariantCulture);
+        return $"{best}; the best smaller machine, {Below.Name}, can make {less}.";
     }
 
     private static MachineStanding MostMade(IEnumerable<MachineStanding> machines) =>
         machines.OrderByDescending(m => m.CanMake.Count).ThenBy(m => m.EdgeMm).First();
 
-    private string Interval(Share share) =>
-        $"{(100 * Confidence).ToString("0.##", CultureInfo.InvariantCulture)} % interval {Number(share.Low)} to {Percent(share.High)}";
+    private string Interval(Share share) => string.Create(CultureInfo.InvariantCulture,
+        $"{100 * Confidence:0.##} % interval {Number(share.Low)} to {Percent(share.High)}");
 
     private static string Number(double share) => Math.Round(100 * share).ToString(CultureInfo.InvariantCulture);
 

@@ -16,7 +16,8 @@ public sealed record ImaginedMachine(bool CanMake, HeatLimits? Heat, double Bead
     {
         if (!CanMake) return new Edges(need.CubeTurnedMm, need.CubeAcceptedMm);
         if (HeatCheck.Of(Heat, need.Heat).Answer == HeatAnswer.TooCool) return Edges.Never;
-        // Scaling thins the walls, so a thin wall may forbid a scale that the user would accept; above 1 it forbids all.
+        // Scaling thins the walls, so a thin wall may forbid a scale that the user would accept; above 1 it forbids
+        // all.
         double leastForWall = need.ThinnestWallMm is { } wall ? BeadWidthMm / wall : 0;
         if (leastForWall > 1) return Edges.Never;
         double scale = Math.Max(need.LeastScale, leastForWall);
@@ -39,7 +40,9 @@ public sealed record ImaginedMachine(bool CanMake, HeatLimits? Heat, double Bead
     }
 }
 
-/// <summary>Edges of two cubes, mm: the smallest without a compromise, and the smallest with those that are accepted.</summary>
+/// <summary>
+/// Edges of two cubes, mm: the smallest without a compromise, and the smallest with those that are accepted.
+/// </summary>
 public readonly record struct Edges(double FitsMm, double WithCompromiseMm)
 {
     public static readonly Edges Never = new(double.PositiveInfinity, double.PositiveInfinity);

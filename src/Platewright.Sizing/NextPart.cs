@@ -21,7 +21,8 @@ public sealed record NextPart(string Part, string Project, double NeedMm, double
             .OrderBy(n => n.NeedMm).ThenBy(n => n.Part, StringComparer.Ordinal).Take(atMost),
     ];
 
-    private static IEnumerable<NextPart> Of(SizedProject project, ImaginedMachine machine, double edgeMm, bool withCompromise)
+    private static IEnumerable<NextPart> Of(
+        SizedProject project, ImaginedMachine machine, double edgeMm, bool withCompromise)
     {
         double Need(SizedPart part)
         {
@@ -31,7 +32,9 @@ public sealed record NextPart(string Part, string Project, double NeedMm, double
 
         (SizedPart Part, double Need)[] open =
         [
-            .. project.Groups.Select(g => g.Select(p => (Part: p, Need: Need(p))).MinBy(p => p.Need)).Where(p => p.Need > edgeMm),
+            .. project.Groups
+                .Select(g => g.Select(p => (Part: p, Need: Need(p))).MinBy(p => p.Need))
+                .Where(p => p.Need > edgeMm),
         ];
         double all = open.Select(o => o.Need).DefaultIfEmpty().Max();
         return open.Where(o => double.IsFinite(o.Need))

@@ -58,7 +58,8 @@ public static class NormalQuantile
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="p"/> is outside.</exception>
     public static double Of(double p)
     {
-        if (!(p > 0 && p < 1)) throw new ArgumentOutOfRangeException(nameof(p), p, "Expected more than 0 and less than 1.");
+        if (!(p > 0 && p < 1))
+            throw new ArgumentOutOfRangeException(nameof(p), p, "Expected more than 0 and less than 1.");
         double q = p - 0.5;
         if (Math.Abs(q) <= CentralHalfWidth)
         {

@@ -9,7 +9,9 @@ namespace Platewright.Sizing;
 /// <param name="CubeTurnedMm">Smallest cube without a compromise, mm.</param>
 /// <param name="CubeTiltedMm">Smallest cube when tilting is accepted too, mm; null where it is forbidden.</param>
 /// <param name="CubeScaledMm">Smallest cube at the least scale accepted, mm; null where scaling is forbidden.</param>
-/// <param name="CubeTiltedAtLeastMm">Proved: no smaller cube holds it unscaled; null where tilting is forbidden.</param>
+/// <param name="CubeTiltedAtLeastMm">
+/// Proved: no smaller cube holds it unscaled; null where tilting is forbidden.
+/// </param>
 /// <param name="LeastScale">Smallest scale accepted, 0 … 1; 1 where scaling is forbidden.</param>
 /// <param name="TurnedCurve">Beds and heights without a compromise.</param>
 /// <param name="TiltedCurve">Beds and heights when tilting is accepted too; the former where it is forbidden.</param>

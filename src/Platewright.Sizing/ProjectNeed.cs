@@ -7,8 +7,9 @@ namespace Platewright.Sizing;
 public static class ProjectNeed
 {
     /// <summary>
-    /// The need; null where the project is not complete. Each number is the smallest that suffices by itself: alternatives
-    /// may give the size by one and the heat by another, so what is decided by several numbers together is counted by
+    /// The need; null where the project is not complete. Each number is the smallest that suffices by itself:
+    /// alternatives may give the size by one and the heat by another, so what is decided by several numbers together is
+    /// counted by
     /// <see cref="CoverageCurve"/>, part by part.
     /// </summary>
     public static PartNeed? Of(SizedProject project)
@@ -36,12 +37,17 @@ public static class ProjectNeed
         needs.Max(n => n.LeastScale),
         BedHeightCurve.All([.. needs.Select(n => n.TurnedCurve)]),
         BedHeightCurve.All([.. needs.Select(n => n.TiltedCurve)]),
-        needs.All(n => n.Heat is null) ? null : Combined([.. needs.Select(n => n.Heat).OfType<HeatLimits>()], Enumerable.Max),
+        Combined([.. needs.Select(n => n.Heat).OfType<HeatLimits>()], Enumerable.Max),
         needs.Min(n => n.ThinnestWallMm));
 
-    /// <summary>No smaller cube holds it at full size: proved where tilting is allowed, exact where only turning is.</summary>
+    /// <summary>
+    /// No smaller cube holds it at full size: proved where tilting is allowed, exact where only turning is.
+    /// </summary>
     private static double AtLeast(PartNeed need) => need.CubeTiltedAtLeastMm ?? need.CubeTurnedMm;
 
-    private static HeatLimits Combined(ImmutableArray<HeatLimits> heats, Func<IEnumerable<double>, double> pick) =>
-        new(pick(heats.Select(h => h.NozzleC)), pick(heats.Select(h => h.BedC)), pick(heats.Select(h => h.ChamberC)));
+    private static HeatLimits? Combined(ImmutableArray<HeatLimits> heats, Func<IEnumerable<double>, double> pick) =>
+        heats.IsEmpty ? null : new HeatLimits(
+            pick(heats.Select(h => h.NozzleC)),
+            pick(heats.Select(h => h.BedC)),
+            pick(heats.Select(h => h.ChamberC)));
 }

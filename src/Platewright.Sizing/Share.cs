@@ -12,8 +12,8 @@ public sealed record Share(int Count, int Of, double Low, double High)
 
     /// <summary>
     /// A share with its Wilson score interval. Source: Wilson, "Probable inference, the law of succession, and
-    /// statistical inference", J. Amer. Statist. Assoc. 22 (1927) 209-212; method 3 of Newcombe, Statistics in Medicine 17
-    /// (1998) 857-872. An empty sample says nothing: 0 … 1.
+    /// statistical inference", J. Amer. Statist. Assoc. 22 (1927) 209-212; method 3 of Newcombe, Statistics in Medicine
+    /// 17 (1998) 857-872. An empty sample says nothing: 0 … 1.
     /// </summary>
     /// <param name="count">0 … <paramref name="of"/>.</param>
     /// <param name="of">0 or more.</param>
@@ -22,9 +22,10 @@ public sealed record Share(int Count, int Of, double Low, double High)
     public static Share Wilson(int count, int of, double confidence)
     {
         ArgumentOutOfRangeException.ThrowIfNegative(of);
-        if (count < 0 || count > of) throw new ArgumentOutOfRangeException(nameof(count), count, $"Expected 0 to {of}.");
+        if (count < 0 || count > of)
+            throw new ArgumentOutOfRangeException(nameof(count), count, $"Expected 0 to {of}.");
         if (!(confidence > 0 && confidence < 1))
-            throw new ArgumentOutOfRangeException(nameof(confidence), confidence, "Expected more than 0 and less than 1.");
+            throw new ArgumentOutOfRangeException(nameof(confidence), confidence, "Expected between 0 and 1.");
         if (of == 0) return new Share(0, 0, 0, 1);
         double z = NormalQuantile.Of((1 + confidence) / 2);
         double n = of;

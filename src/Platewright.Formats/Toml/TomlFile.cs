@@ -35,7 +35,8 @@ public static class TomlFile
         T? value = read(root);
         root.RefuseUnknown();
         if (errors.Count > 0) throw new DescriptionException(errors.OrderBy(e => e.Line));
-        return value ?? throw new InvalidOperationException("Bug in Platewright: a reader gave nothing and noted no error.");
+        return value
+            ?? throw new InvalidOperationException("Bug in Platewright: a reader gave nothing and noted no error.");
     }
 
     private static DocumentSyntax Syntax(string text, string file)
@@ -65,17 +66,20 @@ public static class TomlFile
             if (info.Exists && info.Length > LongestFile)
                 throw new DescriptionException(new DescriptionError(
                     $"the file has {info.Length} bytes; at most {LongestFile} are read.", named));
-            return new UTF8Encoding(false, throwOnInvalidBytes: true).GetString(File.ReadAllBytes(path)).TrimStart('\uFEFF');
+            UTF8Encoding strict = new(false, throwOnInvalidBytes: true);
+            return strict.GetString(File.ReadAllBytes(path)).TrimStart('\uFEFF');
         }
         catch (DecoderFallbackException e)
         {
-            throw new DescriptionException(new DescriptionError($"not UTF-8 text: byte {e.Index} fits no character.", named));
+            string message = $"not UTF-8 text: byte {e.Index} fits no character.";
+            throw new DescriptionException(new DescriptionError(message, named));
         }
         catch (Exception e) when (e is FileNotFoundException or DirectoryNotFoundException)
         {
             throw new DescriptionException(new DescriptionError("there is no such file.", named));
         }
-        catch (Exception e) when (e is IOException or UnauthorizedAccessException or NotSupportedException or ArgumentException)
+        catch (Exception e) when (
+            e is IOException or UnauthorizedAccessException or NotSupportedException or ArgumentException)
         {
             throw new DescriptionException(new DescriptionError($"the file cannot be read: {e.Message}", named));
         }

@@ -11,9 +11,7 @@ public sealed partial class TomlTable
     {
         const string expected = "a text that is not empty";
         if (Find(key) is not { } node) return required ? Missing<string>(key, expected) : null;
-        return node is TomlScalar { Value: string text } && !string.IsNullOrWhiteSpace(text)
-            ? text
-            : Wrong<string>(node, expected);
+        return TextOf(node) ?? Wrong<string>(node, expected);
     }
 
     /// <summary>One of a few words.</summary>
@@ -64,7 +62,8 @@ public sealed partial class TomlTable
     }
 
     /// <summary>A list of lists of <paramref name="count"/> numbers each, as the corners of a polygon.</summary>
-    public ImmutableArray<ImmutableArray<double>>? NumberRows(string key, int count, NumberRange range, string what, bool required)
+    public ImmutableArray<ImmutableArray<double>>? NumberRows(
+        string key, int count, NumberRange range, string what, bool required)
     {
         string expected = $"a list of lists of {count} numbers ({what}), each {range}";
         if (Find(key) is not { } node)
@@ -86,8 +85,8 @@ public sealed partial class TomlTable
     public ImmutableArray<TomlText>? Texts(string key)
     {
         if (Find(key) is not { } node) return null;
-        if (node is TomlList list && list.Items.All(i => i is TomlScalar { Value: string text } && !string.IsNullOrWhiteSpace(text)))
-            return [.. list.Items.Select(i => new TomlText((string)((TomlScalar)i).Value, i.Place))];
+        if (node is TomlList list && list.Items.All(i => TextOf(i) is not null))
+            return [.. list.Items.Select(i => new TomlText(TextOf(i)!, i.Place))];
         Wrong<string>(node, "a list of texts");
         return null;
     }
@@ -108,9 +107,12 @@ public sealed partial class TomlTable
         return [];
     }
 
+    private static string? TextOf(TomlNode node) =>
+        node is TomlScalar { Value: string text } && !string.IsNullOrWhiteSpace(text) ? text : null;
+
     private double? NumberOf(TomlNode node, NumberRange range, string expected)
     {
-        double? value = node is TomlScalar scalar ? scalar.Value switch { long l => l, double d => d, _ => null } : null;
+        double? value = (node as TomlScalar)?.Value switch { long l => l, double d => d, _ => null };
         if (value is { } number && range.Contains(number)) return number;
         Wrong<string>(node, expected);
         return null;

@@ -63,8 +63,8 @@ public sealed partial class TomlTable : TomlNode
     private void RefuseUnknown(string key, TomlNode node)
     {
         string near = Suggestion.Sentence(key, _known);
-        string message = near.Length > 0 ? $"unknown key.{near}" : $"unknown key. Known here: {string.Join(", ", _known)}.";
-        _errors.Add(DescriptionError.At(node.Place, message) with { KnownKeys = [.. _known] });
+        string help = near.Length > 0 ? near : $" Known here: {string.Join(", ", _known)}.";
+        _errors.Add(DescriptionError.At(node.Place, "unknown key." + help) with { KnownKeys = [.. _known] });
     }
 
     private static IEnumerable<TomlTable> TablesIn(TomlNode node) => node switch

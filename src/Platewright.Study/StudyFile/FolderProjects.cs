@@ -4,7 +4,8 @@ using Platewright.Formats.Toml;
 namespace Platewright.Study;
 
 /// <summary>
-/// Projects of a plain folder: every loose file at its top level is one, every sub-folder with all that lies deeper is one.
+/// Projects of a plain folder: every loose file at its top level is one, every sub-folder with all that lies deeper is
+/// one.
 /// </summary>
 internal static class FolderProjects
 {
@@ -34,7 +35,8 @@ internal static class FolderProjects
     }
 
     /// <summary>The part that a file of a folder stands for.</summary>
-    public static PlannedPart Part(string fullPath, string studyFolder, PartDefaults defaults, TomlPlace? place) => new()
+    public static PlannedPart Part(
+        string fullPath, string studyFolder, PartDefaults defaults, TomlPlace? place) => new()
     {
         Name = Path.GetFileNameWithoutExtension(fullPath),
         File = StudyPaths.Shown(studyFolder, fullPath),

@@ -4,14 +4,17 @@ using Platewright.Machines;
 
 namespace Platewright.Study;
 
-/// <summary>Reads <c>machines</c>: bundled ones by id or name, others by their files; all bundled where nothing is said.</summary>
+/// <summary>
+/// Reads <c>machines</c>: bundled ones by id or name, others by their files; all bundled where nothing is said.
+/// </summary>
 internal static class MachineListReader
 {
     public static ImmutableArray<Machine> Read(TomlTable root, string folder)
     {
         if (!root.Has("machines")) return MachineCatalog.Bundled;
         if (root.Texts("machines") is not { } names) return [];
-        if (names.IsEmpty) root.Refuse("machines", "expected at least one machine; leave the key out for all bundled ones.");
+        if (names.IsEmpty)
+            root.Refuse("machines", "expected at least one machine; leave the key out for all bundled ones.");
         List<Machine> machines = [];
         foreach (TomlText name in names)
         {

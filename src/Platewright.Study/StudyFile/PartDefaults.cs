@@ -7,7 +7,8 @@ using Platewright.Machines;
 namespace Platewright.Study;
 
 /// <summary>
-/// What holds for parts unless a narrower table says otherwise: the study, then the project, then the part, then the alternative.
+/// What holds for parts unless a narrower table says otherwise: the study, then the project, then the part, then the
+/// alternative.
 /// </summary>
 internal sealed record PartDefaults
 {
@@ -61,7 +62,7 @@ internal sealed record PartDefaults
     {
         bool? scale = allow.Flag("scale");
         if (scale is false && leastScale < 1)
-            allow.Refuse("scale", $"scaling is forbidden here, but least_scale beside it allows {leastScale}; keep one of them.");
+            allow.Refuse("scale", $"least_scale beside it allows {leastScale}, but scaling is forbidden; keep one.");
         return this with
         {
             Turn = allow.Flag("turn") ?? Turn,

@@ -34,7 +34,8 @@ internal sealed class PartReader(string folder, ImmutableArray<Material> ownMate
             PartDefaults narrow = own.With(choice, ownMaterials);
             int copies = Quantity(choice, quantity);
             bool apart = choice.Flag("separate") ?? separate;
-            if (OneSource(choice, ["file", "dimensions_mm"]) && One(choice, narrow, copies, apart) is { } part) parts.Add(part);
+            if (!OneSource(choice, ["file", "dimensions_mm"])) continue;
+            if (One(choice, narrow, copies, apart) is { } part) parts.Add(part);
         }
         string group = table.Text("name") ?? string.Join(" or ", parts.Select(p => p.Name));
         return [.. parts.Select(p => p with { AnyOf = group })];

@@ -16,20 +16,24 @@ internal sealed class ProjectReader(
         string? note = table.Text("note");
         bool wanted = table.Flag("wanted") ?? false;
         PartDefaults own = defaults.With(table, ownMaterials);
-        List<PlannedPart> parts = [.. FilesOf(table).Select(f => FolderProjects.Part(f, folder, own, table.PlaceOf("folder")))];
+        TomlPlace place = table.PlaceOf("folder");
+        List<PlannedPart> parts = [.. FilesOf(table).Select(f => FolderProjects.Part(f, folder, own, place))];
         bool anyPart = table.Has("part");
         foreach (TomlTable part in table.Tables("part"))
         {
             ImmutableArray<PlannedPart> read = _parts.Read(part, own);
             if (read is [{ AnyOf: { } group }, ..] && parts.Any(p => p.AnyOf == group))
-                part.Refuse($"another group of alternatives in this project is already called \"{group}\"; give it a name.");
+                part.Refuse($"another group of alternatives of this project is called \"{group}\"; name it.");
             parts.AddRange(read);
         }
-        if (!anyPart && !table.Has("folder")) table.Refuse("expected [[project.part]] or folder; the project has no parts.");
+        if (!anyPart && !table.Has("folder"))
+            table.Refuse("expected [[project.part]] or folder; the project has no parts.");
         return name is null ? null : new PlannedProject(name, note, wanted, [.. parts], table.Place);
     }
 
-    /// <summary>Full paths of the model files of the table's <c>folder</c>; none, with an error, where there are none.</summary>
+    /// <summary>
+    /// Full paths of the model files of the table's <c>folder</c>; none, with an error, where there are none.
+    /// </summary>
     public IReadOnlyList<string> FilesOf(TomlTable table)
     {
         if (table.Text("folder") is not { } named) return [];

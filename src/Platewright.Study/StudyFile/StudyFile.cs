@@ -4,7 +4,9 @@ using Platewright.Machines;
 
 namespace Platewright.Study;
 
-/// <summary>Plans a study: from its TOML file (docs/study-file.md says what it may hold) or from a plain folder.</summary>
+/// <summary>
+/// Plans a study: from its TOML file (docs/study-file.md says what it may hold) or from a plain folder.
+/// </summary>
 public static class StudyFile
 {
     private static readonly NumberRange BeadWidth = NumberRange.Positive(10, "mm");
@@ -18,14 +20,17 @@ public static class StudyFile
     /// <summary>Reads a study file.</summary>
     /// <param name="path">The file; paths in it start from its folder.</param>
     /// <param name="listModels">Full paths of the model files in and below a folder, given in full.</param>
-    /// <exception cref="DescriptionException">Each thing wrong with its line, its key and what was expected.</exception>
+    /// <exception cref="DescriptionException">Each thing wrong with its line, its key and what was
+    /// expected.</exception>
     public static StudyPlan Read(string path, Func<string, IReadOnlyList<string>> listModels)
     {
         string folder = Path.GetDirectoryName(Path.GetFullPath(path))!;
         return TomlFile.Read(path, root => Read(root, folder, Path.GetFileNameWithoutExtension(path), listModels));
     }
 
-    /// <summary>The study of a plain folder: all bundled machines, every loose file and every sub-folder a project.</summary>
+    /// <summary>
+    /// The study of a plain folder: all bundled machines, every loose file and every sub-folder a project.
+    /// </summary>
     /// <param name="path">The folder.</param>
     /// <param name="modelFiles">Full paths of the model files in and below it, in any order; at least one.</param>
     /// <exception cref="DescriptionException">There is no model file.</exception>
@@ -34,8 +39,11 @@ public static class StudyFile
         string folder = Path.GetFullPath(path);
         string name = Path.GetFileName(Path.TrimEndingDirectorySeparator(folder));
         if (modelFiles.Count == 0)
-            throw new DescriptionException(new DescriptionError("the folder holds no model files.", path.Replace('\\', '/')));
-        ImmutableArray<PlannedProject> projects = FolderProjects.Of(folder, folder, modelFiles, new PartDefaults(), null);
+        {
+            string named = path.Replace('\\', '/');
+            throw new DescriptionException(new DescriptionError("the folder holds no model files.", named));
+        }
+        var projects = FolderProjects.Of(folder, folder, modelFiles, new PartDefaults(), null);
         return new StudyPlan(
             name.Length > 0 ? name : "study", null, folder, MachineCatalog.Bundled, new StudyOptions(), [], projects);
     }

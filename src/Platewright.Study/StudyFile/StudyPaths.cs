@@ -7,7 +7,8 @@ internal static class StudyPaths
     public static string Full(string folder, string named) => Path.GetFullPath(Path.Combine(folder, Slashed(named)));
 
     /// <summary>The path to show: from the study's folder, or the full one where it lies on another drive.</summary>
-    public static string Shown(string folder, string named) => Slashed(Path.GetRelativePath(folder, Full(folder, named)));
+    public static string Shown(string folder, string named) =>
+        Slashed(Path.GetRelativePath(folder, Full(folder, named)));
 
     private static string Slashed(string path) => path.Replace('\\', '/');
 }

@@ -7,7 +7,9 @@ using Platewright.Machines;
 
 namespace Platewright.Study;
 
-/// <summary>What is to be studied, with every name and path resolved: from a study file, or from a plain folder.</summary>
+/// <summary>
+/// What is to be studied, with every name and path resolved: from a study file, or from a plain folder.
+/// </summary>
 /// <param name="Name">Shown as the title.</param>
 /// <param name="Note">Anything the user wrote about it.</param>
 /// <param name="Folder">Full path of the folder that relative paths start from.</param>
@@ -21,13 +23,17 @@ public sealed record StudyPlan(
 /// <summary>Numbers that hold for the whole study.</summary>
 public sealed record StudyOptions
 {
-    /// <summary>Width of one bead, mm; a wall thinner than it cannot be made. 0.45: common practice, no source.</summary>
+    /// <summary>
+    /// Width of one bead, mm; a wall thinner than it cannot be made. 0.45: common practice, no source.
+    /// </summary>
     public double BeadWidthMm { get; init; } = 0.45;
 
     /// <summary>A fit with less clearance than this is called tight, mm.</summary>
     public double TightMm { get; init; } = 2;
 
-    /// <summary>Smallest scale accepted where nothing else is said. 0.95 is our choice: common practice has none.</summary>
+    /// <summary>
+    /// Smallest scale accepted where nothing else is said. 0.95 is our choice: common practice has none.
+    /// </summary>
     public double LeastScale { get; init; } = 0.95;
 
     /// <summary>Largest relative gap of the proof between the scale reached and its upper bound.</summary>
@@ -52,7 +58,9 @@ public sealed record PlannedPart
     /// <summary>True when the study file gave the name; otherwise it comes from the file or the dimensions.</summary>
     public bool Named { get; init; }
 
-    /// <summary>Path as shown, from the study's folder, with forward slashes; null for a part given by its dimensions.</summary>
+    /// <summary>
+    /// Path as shown, from the study's folder, with forward slashes; null for a part given by its dimensions.
+    /// </summary>
     public string? File { get; init; }
 
     /// <summary>Full path; null for a part given by its dimensions.</summary>
@@ -83,7 +91,9 @@ public sealed record PlannedPart
 
     public required Allowance Allowance { get; init; }
 
-    /// <summary>Name of its group of alternatives, unique in the project: the best of a group counts; null for none.</summary>
+    /// <summary>
+    /// Name of its group of alternatives, unique in the project: the best of a group counts; null for none.
+    /// </summary>
     public string? AnyOf { get; init; }
 
     /// <summary>Where the file or the dimensions are named, for messages; null for a part that a folder made.</summary>

@@ -30,15 +30,16 @@ public sealed class DocumentationTests
             };
             string enclosed = machine.Enclosed is true ? "yes" : "no";
             Assert.Contains(
-                $"| `{machine.Id}` | {volume} | {enclosed} | {Heat(machine.HeatsTo!)} | {machine.Price!.Amount:0} |\n", Page,
-                StringComparison.Ordinal);
+                $"| `{machine.Id}` | {volume} | {enclosed} | {Heat(machine.HeatsTo!)} | {machine.Price!.Amount:0} |\n",
+                Page, StringComparison.Ordinal);
         }
         foreach (Material material in MaterialCatalog.Bundled)
         {
             double percent = Math.Round(material.Shrinkage * 100, 6);
             string shrinkage = percent == 0 ? "0" : percent.ToString(CultureInfo.InvariantCulture) + " %";
             Assert.Contains(
-                $"| {material.Name} | {Heat(material.Needs)} | {shrinkage} | {material.BrimMm} |\n", Page, StringComparison.Ordinal);
+                $"| {material.Name} | {Heat(material.Needs)} | {shrinkage} | {material.BrimMm} |\n", Page,
+                StringComparison.Ordinal);
         }
     }
 

@@ -29,14 +29,14 @@ public sealed class MachineCatalogTests
     [Fact]
     public void Find_Unknown_SuggestsTheNearest()
     {
-        DescriptionException refused = Assert.Throws<DescriptionException>(() => MachineCatalog.Find("generic-210-enclosd"));
+        var refused = Assert.Throws<DescriptionException>(() => MachineCatalog.Find("generic-210-enclosd"));
         Assert.Contains("Did you mean \"generic-210-enclosed\"?", refused.Message, StringComparison.Ordinal);
     }
 
     [Fact]
     public void Find_MissingFile_SaysSo()
     {
-        DescriptionException refused = Assert.Throws<DescriptionException>(() => MachineCatalog.Find("nowhere/bench.toml"));
+        var refused = Assert.Throws<DescriptionException>(() => MachineCatalog.Find("nowhere/bench.toml"));
         Assert.Equal("nowhere/bench.toml: there is no such file.", refused.Message);
     }
 
@@ -61,7 +61,7 @@ public sealed class MachineCatalogTests
     [InlineData("200,-5,180")]
     public void Box_WrongArgument_IsRefusedByName(string text)
     {
-        DescriptionException refused = Assert.Throws<DescriptionException>(() => MachineArguments.Box(text));
+        var refused = Assert.Throws<DescriptionException>(() => MachineArguments.Box(text));
         Assert.Equal("--box", refused.Errors[0].Key);
     }
 
@@ -83,7 +83,7 @@ public sealed class MachineCatalogTests
     {
         Assert.Equal("PETG", MaterialCatalog.Find("petg")!.Name);
         Assert.Null(MaterialCatalog.Find("PETH"));
-        DescriptionException refused = Assert.Throws<DescriptionException>(() => MaterialCatalog.Get("PETH"));
+        var refused = Assert.Throws<DescriptionException>(() => MaterialCatalog.Get("PETH"));
         Assert.Contains("Did you mean \"PETG\"?", refused.Message, StringComparison.Ordinal);
     }
 

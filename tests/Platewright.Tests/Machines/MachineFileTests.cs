@@ -6,6 +6,10 @@ namespace Platewright.Tests.Machines;
 
 public sealed class MachineFileTests
 {
+    private const string Name = "name = \"probe\"";
+
+    private const string Size = "size_mm = [200, 200, 180]";
+
     private const string Smallest = """
         name = "probe"
         [build_volume]
@@ -49,7 +53,8 @@ public sealed class MachineFileTests
     [Fact]
     public void Read_CylinderAndPrism_GiveTheirShapes()
     {
-        Machine round = MachineFile.Parse(Shape("shape = \"cylinder\"\ndiameter_mm = 200\nheight_mm = 180"), "round.toml");
+        Machine round = MachineFile.Parse(
+            Shape("shape = \"cylinder\"\ndiameter_mm = 200\nheight_mm = 180"), "round.toml");
         Machine prism = MachineFile.Parse(
             Shape("shape = \"prism\"\npolygon_mm = [[0, 0], [100, 0], [50, 80]]\nheight_mm = 180"), "prism.toml");
 
@@ -58,25 +63,26 @@ public sealed class MachineFileTests
     }
 
     [Theory]
-    [InlineData("size_mm = [200, 200, 180]", "size_mn = [200, 200, 180]", 4, "build_volume.size_mn", "Did you mean \"size_mm\"")]
-    [InlineData("size_mm = [200, 200, 180]", "size_mm = [200, 200]", 4, "build_volume.size_mm", "found a list of 2")]
-    [InlineData("size_mm = [200, 200, 180]", "size_mm = [200, -1, 180]", 4, "build_volume.size_mm[2]", "greater than 0")]
-    [InlineData("size_mm = [200, 200, 180]", "size_mm = [200, inf, 180]", 4, "build_volume.size_mm[2]", "at most 100000 mm")]
-    [InlineData("size_mm = [200, 200, 180]", "size_mm = [200, nan, 180]", 4, "build_volume.size_mm[2]", "found NaN")]
-    [InlineData("size_mm = [200, 200, 180]", "size_mm = \"200\"", 4, "build_volume.size_mm", "found the text \"200\"")]
+    [InlineData(Size, "size_mn = [200, 200, 180]", 4, "build_volume.size_mn", "Did you mean \"size_mm\"")]
+    [InlineData(Size, "size_mm = [200, 200]", 4, "build_volume.size_mm", "found a list of 2")]
+    [InlineData(Size, "size_mm = [200, -1, 180]", 4, "build_volume.size_mm[2]", "greater than 0")]
+    [InlineData(Size, "size_mm = [200, inf, 180]", 4, "build_volume.size_mm[2]", "at most 100000 mm")]
+    [InlineData(Size, "size_mm = [200, nan, 180]", 4, "build_volume.size_mm[2]", "found NaN")]
+    [InlineData(Size, "size_mm = \"200\"", 4, "build_volume.size_mm", "found the text \"200\"")]
     [InlineData("shape = \"box\"", "shape = \"bx\"", 3, "build_volume.shape", "Did you mean \"box\"")]
     [InlineData("shape = \"box\"", "shape = \"cylinder\"", 4, "build_volume.size_mm", "belongs to the shape \"box\"")]
-    [InlineData("name = \"probe\"", "name = 3", 1, "name", "expected a text")]
-    [InlineData("name = \"probe\"", "nmae = \"probe\"", 1, "nmae", "Did you mean \"name\"")]
-    [InlineData("name = \"probe\"", "name = \"probe\"\nname = \"again\"", 2, "name", "already the text \"probe\" on line 1")]
-    [InlineData("name = \"probe\"", "name = \"--\"", 1, "name", "a letter or a digit")]
+    [InlineData(Name, "name = 3", 1, "name", "expected a text")]
+    [InlineData(Name, "nmae = \"probe\"", 1, "nmae", "Did you mean \"name\"")]
+    [InlineData(Name, "name = \"probe\"\nname = \"again\"", 2, "name", "already the text \"probe\" on line 1")]
+    [InlineData(Name, "name = \"--\"", 1, "name", "a letter or a digit")]
     [InlineData("[build_volume]", "[build_volum]", 2, "build_volum", "Did you mean \"build_volume\"")]
     public void Read_WrongFile_SaysLineKeyAndExpectation(string right, string wrong, int line, string key, string says)
     {
         DescriptionException refused = Refused(Smallest.Replace(right, wrong, StringComparison.Ordinal));
 
         Assert.Contains(refused.Errors, e =>
-            e.File == "probe.toml" && e.Line == line && e.Key == key && e.Message.Contains(says, StringComparison.Ordinal));
+            e.File == "probe.toml" && e.Line == line && e.Key == key
+            && e.Message.Contains(says, StringComparison.Ordinal));
     }
 
     [Theory]
@@ -97,8 +103,8 @@ public sealed class MachineFileTests
     }
 
     [Theory]
-    [InlineData("[margins]\nside_mm = 100", "leave nothing of the width")]
-    [InlineData("[margins]\nfront_mm = 150\nback_mm = 50", "leave nothing of the depth")]
+    [InlineData("[margins]\nside_mm = 100", "leave nothing of 200 mm width")]
+    [InlineData("[margins]\nfront_mm = 150\nback_mm = 50", "leave nothing of 200 mm depth")]
     [InlineData("[margins]\ntop_mm = 180", "nothing of the height")]
     [InlineData("[margins]\nside_mm = -1", "from 0 to")]
     [InlineData("[[keep_out]]\nmin_mm = [0, 0, 0]\nmax_mm = [300, 10, 10]", "not inside the build volume")]
@@ -114,7 +120,8 @@ public sealed class MachineFileTests
     {
         string text = addition.StartsWith('[') ? Smallest + "\n" + addition : addition + "\n" + Smallest;
 
-        Assert.Contains(Refused(text).Errors, e => e.Message.Contains(says, StringComparison.Ordinal) && e.Line is not null);
+        Assert.Contains(
+            Refused(text).Errors, e => e.Message.Contains(says, StringComparison.Ordinal) && e.Line is not null);
     }
 
     [Fact]
@@ -143,15 +150,16 @@ public sealed class MachineFileTests
 
         Assert.Equal(new Margins(4, 4, 4, 4, 0), MachineFile.Parse(round, "probe.toml").Margins);
         Assert.Contains("only a box has four sides", Refused(round + "left_mm = 3").Message, StringComparison.Ordinal);
-        Assert.Contains("nothing of the diameter", Refused(round.Replace("= 4", "= 100", StringComparison.Ordinal)).Message,
-            StringComparison.Ordinal);
+        DescriptionException wide = Refused(round.Replace("= 4", "= 100", StringComparison.Ordinal));
+        Assert.Contains("nothing of the diameter", wide.Message, StringComparison.Ordinal);
     }
 
     [Fact]
     public void Read_PrismMargin_MustStayBelowTheInscribedCircle()
     {
         // A right triangle with legs 30 and 40 has the inscribed radius (30 + 40 − 50) / 2 = 10 (Euclid IV.4).
-        string triangle = Shape("shape = \"prism\"\npolygon_mm = [[0, 0], [40, 0], [0, 30]]\nheight_mm = 9") + "\n[margins]\nside_mm = ";
+        string prism = Shape("shape = \"prism\"\npolygon_mm = [[0, 0], [40, 0], [0, 30]]\nheight_mm = 9");
+        string triangle = prism + "\n[margins]\nside_mm = ";
 
         MachineFile.Parse(triangle + "9.99", "probe.toml");
         Assert.Contains("nothing of the polygon", Refused(triangle + "10.01").Message, StringComparison.Ordinal);
@@ -160,7 +168,8 @@ public sealed class MachineFileTests
     [Fact]
     public void Read_SeveralMistakes_AreReportedTogetherInOrder()
     {
-        DescriptionException refused = Refused("nam = 1\n[build_volume]\nshape = \"box\"\nsize_mm = [1]\n[heats_to]\nnozzle_c = true\n");
+        DescriptionException refused = Refused(
+            "nam = 1\n[build_volume]\nshape = \"box\"\nsize_mm = [1]\n[heats_to]\nnozzle_c = true\n");
 
         Assert.Equal([1, 1, 4, 6], refused.Errors.Select(e => e.Line!.Value));
     }

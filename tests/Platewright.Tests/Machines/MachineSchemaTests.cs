@@ -16,7 +16,7 @@ public sealed class MachineSchemaTests
     private static readonly JsonSchema Schema = JsonSchema.FromText(SchemaText);
 
     public static TheoryData<string> Bundled() =>
-        [.. Directory.GetFiles(BundledFolder, "*.toml").Select(f => Path.GetFileName(f)!).Order(StringComparer.Ordinal)];
+        [.. Directory.GetFiles(BundledFolder, "*.toml").Order(StringComparer.Ordinal).Select(f => Path.GetFileName(f))];
 
     [Theory]
     [MemberData(nameof(Bundled))]

@@ -12,7 +12,8 @@ public sealed class CoverageCurveTests
         SizedProject[] projects =
         [
             Work.Project("box", Work.Part("lid", Work.Need(100, 90)), Work.Part("base", Work.Need(120, 118))),
-            Work.Project("clip", Work.Part("long", Work.Need(200, 140), "size"), Work.Part("short", Work.Need(80, 80), "size")),
+            Work.Project("clip",
+                Work.Part("long", Work.Need(200, 140), "size"), Work.Part("short", Work.Need(80, 80), "size")),
             Work.Project("rail", Work.Part("rail", Work.Need(300, 200, leastScale: 0.9))),
         ];
 
@@ -32,7 +33,8 @@ public sealed class CoverageCurveTests
             Work.Project("cool", Work.Part("a", Work.Need(50, 50, heat: Work.Cool))),
             Work.Project("warm", Work.Part("b", Work.Need(60, 60, heat: Work.Warm))),
             Work.Project("thin", Work.Part("c", Work.Need(70, 70, wall: 0.4))),
-            Work.Project("either", Work.Part("d", Work.Need(80, 80, heat: Work.Warm), "x"), Work.Part("e", Work.Need(90, 90), "x")),
+            Work.Project("either",
+                Work.Part("d", Work.Need(80, 80, heat: Work.Warm), "x"), Work.Part("e", Work.Need(90, 90), "x")),
         ];
 
         var cool = CoverageCurve.Of(projects, new ImaginedMachine(true, Work.Cool, Work.Bead), 0.95);
@@ -52,7 +54,9 @@ public sealed class CoverageCurveTests
 
         Assert.Equal(90, machine.EdgesFor(Work.Need(100, 100, leastScale: 0.8, wall: 0.5)).WithCompromiseMm, 1e-9);
         Assert.Equal(80, machine.EdgesFor(Work.Need(100, 100, leastScale: 0.8, wall: 5)).WithCompromiseMm, 1e-9);
-        Assert.Equal(80, ImaginedMachine.OfAnyKind.EdgesFor(Work.Need(100, 100, leastScale: 0.8, wall: 0.1)).WithCompromiseMm, 1e-9);
+        PartNeed thin = Work.Need(100, 100, leastScale: 0.8, wall: 0.1);
+        Assert.Equal(80, ImaginedMachine.OfAnyKind.EdgesFor(thin).WithCompromiseMm, 1e-9);
+        Assert.Equal(Edges.Never, machine.EdgesFor(thin));
     }
 
     [Fact]
@@ -64,8 +68,9 @@ public sealed class CoverageCurveTests
                 var steps = CoverageCurve.Of(projects, machine, 0.95);
 
                 CoverageStep? at = steps.LastOrDefault(s => s.EdgeMm <= edge);
-                Assert.Equal(projects.Count(p => Made(p, machine, edge, compromise: false)), at?.Fits.Count ?? 0);
-                Assert.Equal(projects.Count(p => Made(p, machine, edge, compromise: true)), at?.WithCompromise.Count ?? 0);
+                int fits = projects.Count(p => Made(p, machine, edge, compromise: false));
+                int withCompromise = projects.Count(p => Made(p, machine, edge, compromise: true));
+                Assert.Equal((fits, withCompromise), (at?.Fits.Count ?? 0, at?.WithCompromise.Count ?? 0));
                 for (int i = 1; i < steps.Length; i++)
                 {
                     Assert.True(steps[i].EdgeMm > steps[i - 1].EdgeMm);
@@ -79,7 +84,8 @@ public sealed class CoverageCurveTests
     {
         var levels = HeatLevel.Of(
         [
-            Heated("hot", new(300, 110, 50)), Heated("plain", Work.Cool), Heated("silent", null), Heated("plain two", Work.Cool),
+            Heated("hot", new(300, 110, 50)), Heated("plain", Work.Cool), Heated("silent", null),
+            Heated("plain two", Work.Cool),
         ]);
 
         Assert.Equal([Work.Cool, new HeatLimits(300, 110, 50), null], levels.Select(l => l.Heat));
@@ -90,7 +96,9 @@ public sealed class CoverageCurveTests
     private static Machine Heated(string name, HeatLimits? heat) =>
         MachineArguments.Box("100,100,100") with { Name = name, HeatsTo = heat };
 
-    /// <summary>The rule in words: every needed part, or one of its alternatives, is made on a cube of that edge.</summary>
+    /// <summary>
+    /// The rule in words: every needed part, or one of its alternatives, is made on a cube of that edge.
+    /// </summary>
     private static bool Made(SizedProject project, ImaginedMachine machine, double edge, bool compromise) =>
         project.Complete && project.Parts.All(part =>
             project.Parts.Any(other =>

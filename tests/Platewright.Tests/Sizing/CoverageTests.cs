@@ -10,13 +10,15 @@ public sealed class CoverageTests
     {
         Coverage coverage = Coverage.Of(
             [
-                new(Verdict.AsDrawn, true, null), new(Verdict.Turned, false, "hot"), new(Verdict.Tilted, true, "leaning"),
-                new(Verdict.Scaled, true, "leaning"), new(Verdict.InPieces, true, "long"), new(Verdict.No, false, "huge"),
+                new(Verdict.AsDrawn, true, null), new(Verdict.Turned, false, "hot"),
+                new(Verdict.Tilted, true, "leaning"), new(Verdict.Scaled, true, "leaning"),
+                new(Verdict.InPieces, true, "long"), new(Verdict.No, false, "huge"),
             ],
             0.95);
 
-        Assert.Equal((6, 2, 3, 1, 4),
-            (coverage.Projects, coverage.Fits.Count, coverage.Compromise.Count, coverage.No.Count, coverage.CanMake.Count));
+        Share[] shares = [coverage.Fits, coverage.Compromise, coverage.No, coverage.CanMake];
+        Assert.Equal([2, 3, 1, 4], shares.Select(s => s.Count));
+        Assert.All(shares, s => Assert.Equal(6, s.Of));
         Assert.Equal(["hot", "huge", "leaning", "long"], coverage.DecidingParts);
         Assert.Equal(Share.Wilson(2, 6, 0.95), coverage.Fits);
     }
@@ -27,7 +29,8 @@ public sealed class CoverageTests
     [InlineData(200, 60, 0, 230, 95, 45, HeatAnswer.TooCool, 3)]
     [InlineData(260, 90, 30, 230, 95, 45, HeatAnswer.TooCool, 2)]
     public void HeatCheck_ComparesEachTemperature(
-        double nozzle, double bed, double chamber, double needNozzle, double needBed, double needChamber, HeatAnswer answer, int missing)
+        double nozzle, double bed, double chamber, double needNozzle, double needBed, double needChamber,
+        HeatAnswer answer, int missing)
     {
         HeatCheck check = HeatCheck.Of(new(nozzle, bed, chamber), new(needNozzle, needBed, needChamber));
 
@@ -39,7 +42,8 @@ public sealed class CoverageTests
     public void HeatCheck_SaysWhichAndByHowMuch()
     {
         HeatShortfall missing = Assert.Single(HeatCheck.Of(new(280, 100, 0), new(230, 95, 45)).Missing);
-        Assert.Equal((HeatedThing.Chamber, 45, 0, 45), (missing.What, missing.NeededC, missing.ReachedC, missing.MissingC));
+        Assert.Equal(new HeatShortfall(HeatedThing.Chamber, 45, 0), missing);
+        Assert.Equal(45, missing.MissingC);
         Assert.Equal(HeatAnswer.NotJudged, HeatCheck.Of(null, new(230, 95, 45)).Answer);
         Assert.Equal(HeatAnswer.NotJudged, HeatCheck.Of(new(230, 95, 45), null).Answer);
     }
@@ -51,7 +55,8 @@ public sealed class CoverageTests
         [
             Work.Project("done", Work.Part("small", Work.Need(50, 50))),
             Work.Project("two", Work.Part("near", Work.Need(110, 110)), Work.Part("far", Work.Need(130, 130))),
-            Work.Project("choice", Work.Part("big", Work.Need(200, 200), "x"), Work.Part("mid", Work.Need(120, 105), "x")),
+            Work.Project("choice",
+                Work.Part("big", Work.Need(200, 200), "x"), Work.Part("mid", Work.Need(120, 105), "x")),
             Work.Project("hot", Work.Part("hot", Work.Need(101, 101, heat: Work.Warm))),
         ];
         ImaginedMachine machine = new(true, Work.Cool, Work.Bead);
@@ -63,7 +68,8 @@ public sealed class CoverageTests
             ],
             NextPart.Of(projects, machine, 100, withCompromise: false, 3));
         Assert.Equal("mid", NextPart.Of(projects, machine, 100, withCompromise: true, 1)[0].Part);
-        Assert.Equal("hot", NextPart.Of(projects, machine with { Heat = Work.Warm }, 100, withCompromise: false, 1)[0].Part);
+        ImaginedMachine warm = machine with { Heat = Work.Warm };
+        Assert.Equal("hot", NextPart.Of(projects, warm, 100, withCompromise: false, 1)[0].Part);
     }
 
     [Fact]
@@ -89,7 +95,8 @@ public sealed class CoverageTests
 
         // 14 of 18: Wilson 0.548 to 0.910, by Newcombe's method 3.
         Assert.Equal(
-            "Of 18 projects, middle can make 14 (78 %; 95 % interval 55 to 91 %); the best smaller machine, lower, can make 11.",
+            "Of 18 projects, middle can make 14 (78 %; 95 % interval 55 to 91 %); "
+                + "the best smaller machine, lower, can make 11.",
             headline.Sentence());
     }
 

@@ -12,7 +12,8 @@ public sealed class ProjectNeedTests
     {
         SizeNeed size = new(100, 90, 89.9, [new(100, 100)], [new(90, 90)]);
 
-        PartNeed need = PartNeed.Of(size, new(150, 20, 30), new Allowance(Turn: false, Tilt: false, LeastScale: 1), null, null);
+        Allowance asDrawn = new(Turn: false, Tilt: false, LeastScale: 1);
+        PartNeed need = PartNeed.Of(size, new(150, 20, 30), asDrawn, null, null);
 
         Assert.Equal(150, need.CubeTurnedMm);
         Assert.Equal([new BedAndHeight(150, 30)], need.TurnedCurve);

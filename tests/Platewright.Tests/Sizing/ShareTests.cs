@@ -88,7 +88,8 @@ public sealed class ShareTests
     [InlineData(1e-300, -37.04709629936119923722296250786043684435)]
     public void NormalQuantile_KnownValues(double p, double z)
     {
-        // Roots of log Φ(z) = log p in 40-digit arithmetic with the complementary error function, computed for this test.
+        // Roots of log Φ(z) = log p in 40-digit arithmetic with the complementary error function, computed for this
+        // test.
         Assert.Equal(z, NormalQuantile.Of(p), 1e-14 * (1 + Math.Abs(z)));
     }
 

@@ -30,8 +30,8 @@ internal sealed record StatisticsReference(
             int of = c.GetProperty("n").GetInt32();
             double level = c.GetProperty("level").GetDouble();
             yield return new(
-                $"proportion_intervals[{number++}] {successes}/{of} at {level}", successes, of, level, ends[0].GetDouble(),
-                ends[1].GetDouble(), TwelveDigits);
+                $"proportion_intervals[{number++}] {successes}/{of} at {level}", successes, of, level,
+                ends[0].GetDouble(), ends[1].GetDouble(), TwelveDigits);
         }
     }
 

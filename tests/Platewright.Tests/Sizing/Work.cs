@@ -29,7 +29,9 @@ internal static class Work
 
     public static Gen<T> OneOf<T>(params T[] values) => Gen.Int[0, values.Length - 1].Select(i => values[i]);
 
-    /// <summary>Projects of one to four parts, some alternatives, with heat, walls and allowances of all kinds.</summary>
+    /// <summary>
+    /// Projects of one to four parts, some alternatives, with heat, walls and allowances of all kinds.
+    /// </summary>
     public static readonly Gen<SizedProject[]> Projects =
         Gen.Select(
                 Gen.Int[50, 90], Gen.Int[0, 30], OneOf(1, 0.9, 0.8), OneOf(null, Cool, Warm),

@@ -5,6 +5,8 @@ namespace Platewright.Tests.StudyFile;
 
 public sealed class StudyFileErrorTests : IDisposable
 {
+    private const string Sound = One + "file = \"a.stl\"";
+
     private const string One = "[[project]]\nname = \"one\"\n[[project.part]]\n";
 
     private readonly StudyFolder _folder = new();
@@ -12,33 +14,35 @@ public sealed class StudyFileErrorTests : IDisposable
     public void Dispose() => _folder.Dispose();
 
     [Theory]
-    [InlineData("machines = [\"generic-210-enclosd\"]\n", One + "file = \"a.stl\"", 1, "machines[1]", "\"generic-210-enclosed\"?")]
-    [InlineData("machines = [\"my.toml\"]\n", One + "file = \"a.stl\"", 1, "machines[1]", "no machine file \"my.toml\"")]
-    [InlineData("machines = [\n\"generic-105-open\",\n\"Generic 105 open\"]\n", One + "file = \"a.stl\"", 3, "machines[2]", "already")]
-    [InlineData("machines = []\n", One + "file = \"a.stl\"", 1, "machines", "at least one machine")]
-    [InlineData("machines = \"generic-105-open\"\n", One + "file = \"a.stl\"", 1, "machines", "a list of texts")]
-    [InlineData("least_scale = 1.2\n", One + "file = \"a.stl\"", 1, "least_scale", "from 0.05 to 1")]
-    [InlineData("bead_width_mm = 0\n", One + "file = \"a.stl\"", 1, "bead_width_mm", "greater than 0")]
-    [InlineData("tolerance = 0\n", One + "file = \"a.stl\"", 1, "tolerance", "from 1E-09")]
-    [InlineData("folder = \"nowhere\"\n", One + "file = \"a.stl\"", 1, "folder", "no folder \"nowhere\"")]
-    [InlineData("", One + "file = \"a.stl\"\nmaterail = \"PLA\"", 5, "project[1].part[1].materail", "Did you mean \"material\"?")]
-    [InlineData("", One + "file = \"a.stl\"\nmaterial = \"PLB\"", 5, "project[1].part[1].material", "no material is called \"PLB\"")]
-    [InlineData("", One + "file = \"a.stl\"\nunit = \"yard\"", 5, "project[1].part[1].unit", "um, mm, cm, m, in or ft")]
-    [InlineData("", One + "file = \"a.stl\"\nquantity = 0", 5, "project[1].part[1].quantity", "from 1 to 100000")]
-    [InlineData("", One + "file = \"a.stl\"\nquantity = 1.5", 5, "project[1].part[1].quantity", "a whole number")]
-    [InlineData("", One + "file = \"a.stl\"\nallow = { rotate = true }", 5, "project[1].part[1].allow.rotate", "unknown key")]
+    [InlineData("machines = [\"generic-210-enclosd\"]\n", Sound, 1, "machines[1]", "\"generic-210-enclosed\"?")]
+    [InlineData("machines = [\"my.toml\"]\n", Sound, 1, "machines[1]", "no machine file \"my.toml\"")]
+    [InlineData("machines = [\n\"generic-105-open\",\n\"Generic 105 open\"]\n", Sound, 3, "machines[2]", "already")]
+    [InlineData("machines = []\n", Sound, 1, "machines", "at least one machine")]
+    [InlineData("machines = \"generic-105-open\"\n", Sound, 1, "machines", "a list of texts")]
+    [InlineData("least_scale = 1.2\n", Sound, 1, "least_scale", "from 0.05 to 1")]
+    [InlineData("bead_width_mm = 0\n", Sound, 1, "bead_width_mm", "greater than 0")]
+    [InlineData("tolerance = 0\n", Sound, 1, "tolerance", "from 1E-09")]
+    [InlineData("folder = \"nowhere\"\n", Sound, 1, "folder", "no folder \"nowhere\"")]
+    [InlineData("", Sound + "\nmaterail = \"PLA\"", 5, "project[1].part[1].materail", "Did you mean \"material\"?")]
+    [InlineData("", Sound + "\nmaterial = \"PLB\"", 5, "project[1].part[1].material", "no material is called \"PLB\"")]
+    [InlineData("", Sound + "\nunit = \"yard\"", 5, "project[1].part[1].unit", "um, mm, cm, m, in or ft")]
+    [InlineData("", Sound + "\nquantity = 0", 5, "project[1].part[1].quantity", "from 1 to 100000")]
+    [InlineData("", Sound + "\nquantity = 1.5", 5, "project[1].part[1].quantity", "a whole number")]
+    [InlineData("", Sound + "\nallow = { rotate = true }", 5, "project[1].part[1].allow.rotate", "unknown key")]
     [InlineData("", One + "name = \"x\"", 3, "project[1].part[1]", "names nothing to study")]
-    [InlineData("", One + "file = \"a.stl\"\ndimensions_mm = [1, 2, 3]", 5, "project[1].part[1].dimensions_mm", "only one of")]
-    [InlineData("", One + "dimensions_mm = [1, 2, 3]\nobject = \"x\"", 5, "project[1].part[1].object", "no file and so no object")]
+    [InlineData("", Sound + "\ndimensions_mm = [1, 2, 3]", 5, "project[1].part[1].dimensions_mm", "only one of")]
+    [InlineData("", One + "dimensions_mm = [1, 2, 3]\nobject = \"x\"", 5, "project[1].part[1].object", "no file")]
     [InlineData("", One + "dimensions_mm = [1, 2, 3]\nseparate = true", 5, "project[1].part[1].separate", "no shells")]
     [InlineData("", One + "any_of = [{ file = \"a.stl\" }]", 4, "project[1].part[1].any_of", "at least 2 alternatives")]
-    [InlineData("", One + "any_of = [{ file = \"a.stl\" }, { name = \"b\" }]", 4, "project[1].part[1].any_of[2]", "names nothing")]
+    [InlineData("", One + "any_of = [{ file = \"a.stl\" }, { name = \"b\" }]", 4,
+        "project[1].part[1].any_of[2]", "names nothing")]
     [InlineData("", "[[project]]\nname = \"one\"", 1, "project[1]", "the project has no parts")]
     [InlineData("", "[[project]]\npart = [{ file = \"a.stl\" }]", 1, "project[1].name", "missing")]
-    [InlineData("", One + "file = \"a.stl\"\n" + One + "file = \"b.stl\"", 6, "project[2].name", "already called \"one\"")]
-    [InlineData("", "[[material]]\nname = \"new\"\n" + One + "file = \"a.stl\"", 1, "material[1].nozzle_c", "missing")]
+    [InlineData("", Sound + "\n" + One + "file = \"b.stl\"", 6, "project[2].name", "already called \"one\"")]
+    [InlineData("", "[[material]]\nname = \"new\"\n" + Sound, 1, "material[1].nozzle_c", "missing")]
     [InlineData("", "[[project]]\nname = \"one\"\nfolder = \"empty\"", 3, "project[1].folder", "holds no model files")]
-    [InlineData("", One + "file = \"a.stl\"\nleast_scale = 0.9\nallow = { scale = false }", 6, "project[1].part[1].allow.scale", "keep one")]
+    [InlineData("", Sound + "\nleast_scale = 0.9\nallow = { scale = false }", 6,
+        "project[1].part[1].allow.scale", "keep one")]
     public void Read_Nonsense_SaysLineKeyAndExpectation(string head, string body, int line, string key, string says)
     {
         Directory.CreateDirectory(Path.Combine(_folder.Root, "empty"));
@@ -56,7 +60,7 @@ public sealed class StudyFileErrorTests : IDisposable
         _folder.Add("bench.toml", "name = \"Bench\"\n[build_volume]\nshape = \"box\"\nsize_mm = [200]\n");
 
         DescriptionException refused = Assert.Throws<DescriptionException>(
-            () => _folder.Read("machines = [\"bench.toml\"]\n" + One + "file = \"a.stl\""));
+            () => _folder.Read("machines = [\"bench.toml\"]\n" + Sound));
 
         DescriptionError error = Assert.Single(refused.Errors);
         Assert.Equal((1, "machines[1]"), (error.Line, error.Key));

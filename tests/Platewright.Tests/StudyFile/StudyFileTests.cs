@@ -63,7 +63,8 @@ public sealed class StudyFileTests : IDisposable
         Assert.Equal("spring", plan.Note);
         Assert.Equal(["generic-210-enclosed", "bench"], plan.Machines.Select(m => m.Id));
         Assert.Equal(
-            new StudyOptions { BeadWidthMm = 0.5, TightMm = 1, LeastScale = 0.9, Tolerance = 1e-5, Confidence = 0.9 }, plan.Options);
+            new StudyOptions { BeadWidthMm = 0.5, TightMm = 1, LeastScale = 0.9, Tolerance = 1e-5, Confidence = 0.9 },
+            plan.Options);
         Assert.Equal(["Hood", "Crate"], plan.Projects.Select(p => p.Name));
 
         PlannedPart shell = plan.Projects[0].Parts[0];
@@ -148,7 +149,8 @@ public sealed class StudyFileTests : IDisposable
 
         StudyPlan plan = _folder.Read("[defaults]\nmaterial = \"PLA\"");
 
-        Assert.Equal(["clip", "hood.3mf", "hood/", "pack"], plan.Projects.Select(p => p.Name).Order(StringComparer.Ordinal));
+        Assert.Equal(
+            ["clip", "hood.3mf", "hood/", "pack"], plan.Projects.Select(p => p.Name).Order(StringComparer.Ordinal));
         PlannedProject hood = plan.Projects.Single(p => p.Name == "hood/");
         Assert.Equal(["hood/deep/ring.obj", "hood/shell.stl"], hood.Parts.Select(p => p.File));
         Assert.All(hood.Parts, p => Assert.Equal("PLA", p.Material!.Name));

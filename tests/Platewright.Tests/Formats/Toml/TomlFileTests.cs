@@ -7,7 +7,8 @@ public sealed class TomlFileTests
     [Fact]
     public void Parse_DottedInlineAndHeaderTables_AreTheSameTables()
     {
-        foreach (string text in (string[])["a.b.c = 7", "a = { b = { c = 7 } }", "[a.b]\nc = 7", "[a]\nb.c = 7", "[a.b]\nc = 7\n[a]"])
+        string[] ways = ["a.b.c = 7", "a = { b = { c = 7 } }", "[a.b]\nc = 7", "[a]\nb.c = 7", "[a.b]\nc = 7\n[a]"];
+        foreach (string text in ways)
             Assert.Equal("7", TomlFile.Parse(text, "t", r => $"{r.Table("a")?.Table("b")?.Count("c", 0, 9)}"));
     }
 
@@ -17,7 +18,8 @@ public sealed class TomlFileTests
         const string text = "[[p]]\n[[p.q]]\nx = 1\n[[p.q]]\nx = 2\n[[p]]\n[[p.q]]\nx = 3\n";
 
         string read = TomlFile.Parse(text, "t", r =>
-            string.Join('|', r.Tables("p").Select(p => string.Join(',', p.Tables("q").Select(q => q.Count("x", 0, 9))))));
+            string.Join('|', r.Tables("p").Select(p =>
+                string.Join(',', p.Tables("q").Select(q => q.Count("x", 0, 9))))));
 
         Assert.Equal("1,2|3", read);
     }
@@ -37,7 +39,8 @@ public sealed class TomlFileTests
     public void Parse_SetTwice_IsRefusedWithBothLines(string text, int line, string key)
     {
         DescriptionException refused = Refused(text);
-        Assert.Contains(refused.Errors, e => e.Line == line && e.Key == key && e.Message.StartsWith("set twice", StringComparison.Ordinal));
+        Assert.Contains(refused.Errors, e =>
+            e.Line == line && e.Key == key && e.Message.StartsWith("set twice", StringComparison.Ordinal));
     }
 
     [Theory]
@@ -56,8 +59,11 @@ public sealed class TomlFileTests
     [Theory]
     [InlineData("[")]
     [InlineData("{a=")]
-    public void Parse_DeepNesting_IsRefusedNotCrashed(string opening) =>
-        Assert.Contains("depth", Refused("a=" + string.Concat(Enumerable.Repeat(opening, 100_000))).Message, StringComparison.Ordinal);
+    public void Parse_DeepNesting_IsRefusedNotCrashed(string opening)
+    {
+        string deep = "a=" + string.Concat(Enumerable.Repeat(opening, 100_000));
+        Assert.Contains("depth", Refused(deep).Message, StringComparison.Ordinal);
+    }
 
     [Fact]
     public void Read_NotUtf8_NamesTheByte()
@@ -66,7 +72,7 @@ public sealed class TomlFileTests
         try
         {
             File.WriteAllBytes(path, [(byte)'a', (byte)'=', 0xFF]);
-            DescriptionException refused = Assert.Throws<DescriptionException>(() => TomlFile.Read(path, r => r.Text("a")));
+            var refused = Assert.Throws<DescriptionException>(() => TomlFile.Read(path, r => r.Text("a")));
             Assert.Contains("byte 2", refused.Message, StringComparison.Ordinal);
         }
         finally
