@@ -9,13 +9,15 @@ public sealed class WorkshopMeshTests
     /// <summary>Twice the area, mm², below which a triangle is nothing to look at.</summary>
     private const double SliverMm2 = 1e-4;
 
-    public static TheoryData<int> Indices => [.. Enumerable.Range(0, Catalogue.Makers.Count)];
+    private static readonly IReadOnlyList<Func<Model>> Makers = [.. Catalogue.Makers, .. Catalogue.Packed];
+
+    public static TheoryData<int> Indices => [.. Enumerable.Range(0, Makers.Count)];
 
     [Theory]
     [MemberData(nameof(Indices))]
     public void Model_IsClosedOutwardAndOfReasonableSize(int index)
     {
-        foreach (Body body in Catalogue.Makers[index]().Bodies)
+        foreach (Body body in Makers[index]().Bodies)
         {
             Mesh mesh = body.Mesh;
             Assert.InRange(mesh.TriangleCount, 100, 20_000);

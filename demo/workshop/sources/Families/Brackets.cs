@@ -7,6 +7,13 @@ namespace Platewright.Demo.Families;
 /// <summary>Angles, shelf brackets and mounting plates; sizes in mm.</summary>
 internal static class Brackets
 {
+    public static IReadOnlyList<Func<Model>> Models { get; } =
+    [
+        () => Model.Stl("tool-wall/angle.stl", Angle(foot: 60, back: 80, width: 30, thickness: 5)),
+        () => new("tool-wall/shelf-bracket.amf", FileKind.Amf, Shelf(foot: 180, back: 140, width: 32), "PETG"),
+        () => Model.Stl("sewing-table/motor-plate.stl", MotorPlate(width: 130, depth: 80)),
+    ];
+
     /// <summary>An angle with a gusset at each side and two countersunk holes in each leg.</summary>
     public static Solid Angle(double foot, double back, double width, double thickness)
     {

@@ -7,6 +7,22 @@ namespace Platewright.Demo.Families;
 /// <summary>Housings with screw posts, floor ribs and vents, and the lids that go on them; outer sizes in mm.</summary>
 internal sealed record Enclosures(double Width, double Depth, double Height, double Wall = 2.4, double Radius = 6)
 {
+    private static readonly Enclosures Sensor = new(Width: 96, Depth: 72, Height: 34);
+    private static readonly Enclosures Supply = new(Width: 188, Depth: 148, Height: 76, Wall: 2.8, Radius: 8);
+    private static readonly Enclosures Winch = new(Width: 164, Depth: 128, Height: 46, Wall: 3.2, Radius: 8);
+
+    public static IReadOnlyList<Func<Model>> Models { get; } =
+    [
+        () => new("shed-sensor/housing.3mf", FileKind.ThreeMf,
+            Sensor.Housing(ventsLeft: 5, ventsRight: 5, cableRadius: 5), "ASA", "#D9D4C7"),
+        () => Model.Stl("shed-sensor/lid.stl", Sensor.Lid()),
+        () => new("bench-supply/housing.3mf", FileKind.ThreeMf,
+            Supply.Housing(ventsLeft: 12, ventsRight: 12, cableRadius: 7), "ABS", "#3A4350"),
+        () => Model.Stl("bench-supply/lid.stl", Supply.Lid()),
+        () => Model.Stl("barrow-winch/gear-case.stl", Winch.Housing(ventsLeft: 0, ventsRight: 0, cableRadius: 6.5)),
+        () => Model.Stl("barrow-winch/gear-case-lid.stl", Winch.Lid()),
+    ];
+
     private const double PostRadius = 4.5;
     private const double PilotRadius = 1.3;
     private const double LipClearance = 0.25;
@@ -55,7 +71,7 @@ internal sealed record Enclosures(double Width, double Depth, double Height, dou
     /// <summary>Four pegs for a board and ribs between them.</summary>
     private void AddFloor(Solid box)
     {
-        double x = Width / 2 - 14, y = Depth / 2 - 12;
+        double x = Width / 2 - 17, y = Depth / 2 - 15;
         if (x < 10 || y < 8) return;
         foreach (Vec2 p in (ReadOnlySpan<Vec2>)[new(-x, -y), new(x, -y), new(x, y), new(-x, y)])
         {

@@ -9,6 +9,14 @@ namespace Platewright.Demo.Families;
 /// </summary>
 internal static class Funnels
 {
+    public static IReadOnlyList<Func<Model>> Models { get; } =
+    [
+        () => Model.Stl("rain-barrel/funnel.stl", Funnel(mouth: 152, spout: 28, height: 150)),
+        () => Model.Stl("rain-barrel/strainer.stl", Strainer(diameter: 118, height: 40)),
+        () => Model.Stl("rain-barrel/hose-tail.stl", HoseTail(hose: 25, length: 60, flange: 62)),
+        () => Model.Stl("dust-hose/reducer-100-63.stl", Reducer(large: 100, small: 63, length: 120)),
+    ];
+
     public static Solid Funnel(double mouth, double spout, double height)
     {
         double r = mouth / 2, s = spout / 2, neck = height * 0.42, wall = 2;

@@ -10,9 +10,25 @@ namespace Platewright.Demo.Families;
 /// </summary>
 internal static class Gears
 {
+    public static IReadOnlyList<Func<Model>> Models { get; } =
+    [
+        () => new("barrow-winch/wheel-52.3mf", FileKind.ThreeMf,
+            Spur(module: 2, teeth: 52, width: 14, FlattedBore(6), hub: 13, windows: 6), "PA", "#E8E4D8"),
+        () => Model.Stl("barrow-winch/pinion-14.stl",
+            Spur(module: 2, teeth: 14, width: 16, FlattedBore(5), hub: 0, windows: 0)),
+        () => new("barrow-winch/pinion-herringbone.3mf", FileKind.ThreeMf,
+            Herringbone(module: 2, teeth: 16, width: 20, FlattedBore(5), helixDegrees: 28, boreReach: 6), "PA",
+                "#E8E4D8"),
+        () => new("workshop-clock/great-wheel.3mf", FileKind.ThreeMf,
+            Spur(module: 1.25, teeth: 72, width: 5, Outline.Circle(3.1), hub: 9, windows: 5), "PLA", "#C9A227"),
+    ];
+
     private const double PressureAngle = 20 * Math.PI / 180;
     private const double BacklashMm = 0.15;
-    private const int PointsPerFlank = 4;
+    private const int PointsPerFlank = 3;
+
+    /// <summary>Below it the fillet at the tooth's root is smaller than a bead, mm.</summary>
+    private const double FineModule = 1.5;
 
     /// <summary>The outline of the toothed wheel without a bore.</summary>
     /// <param name="module">Pitch diameter over teeth, mm.</param>
@@ -35,7 +51,7 @@ internal static class Gears
             for (int i = PointsPerFlank; i >= 0; i--) points.Add(Flank(low + (tip - low) * i / PointsPerFlank, 1));
             if (root < start) points.Add(Flank(start, 1) * (root / start));
         }
-        return Outline.Of([.. points]).Rounded(0, 0.3 * module);
+        return module < FineModule ? Outline.Of([.. points]) : Outline.Of([.. points]).Rounded(0, 0.3 * module);
     }
 
     /// <summary>A spur gear whose web is thinned and pierced between hub and rim.</summary>

@@ -6,6 +6,14 @@ namespace Platewright.Demo.Families;
 /// <summary>Plant pots that widen upwards with a banded rim, and their saucers; mm.</summary>
 internal static class Pots
 {
+    public static IReadOnlyList<Func<Model>> Models { get; } =
+    [
+        () => Model.Stl("balcony/pot-small.stl", Pot(diameter: 98, height: 92)),
+        () => Model.Stl("balcony/pot-medium.stl", Pot(diameter: 160, height: 150)),
+        () => Model.Stl("balcony/pot-large.stl", Pot(diameter: 256, height: 230, wall: 3)),
+        () => Model.Stl("balcony/saucer.stl", Saucer(diameter: 150)),
+    ];
+
     public static Solid Pot(double diameter, double height, double wall = 2.4)
     {
         double r = diameter / 2, foot = r * 0.72;

@@ -7,6 +7,13 @@ namespace Platewright.Demo.Families;
 /// <summary>Long straight parts: dovetail rails for the tool wall, cable ducts, edge strips; mm.</summary>
 internal static class Rails
 {
+    public static IReadOnlyList<Func<Model>> Models { get; } =
+    [
+        () => Model.Stl("tool-wall/rail.stl", Dovetail(length: 252, holes: 4)),
+        () => new("cable-run/duct.ply", FileKind.PlyBinary, Duct(length: 400, width: 40, height: 34)),
+        () => Model.Stl("sewing-table/edge-strip.stl", EdgeStrip(length: 310)),
+    ];
+
     /// <summary>A dovetail rail with countersunk holes along its groove.</summary>
     public static Solid Dovetail(double length, int holes)
     {

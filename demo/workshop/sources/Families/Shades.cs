@@ -6,24 +6,35 @@ namespace Platewright.Demo.Families;
 /// <summary>Lamp shades with a pierced top ring, and the rose that covers the ceiling hook; mm.</summary>
 internal static class Shades
 {
+    public static IReadOnlyList<Func<Model>> Models { get; } =
+    [
+        () => new("reading-lamp/shade-large.3mf", FileKind.ThreeMf,
+            Fluted(bottom: 290, top: 100, height: 236, flutes: 12, windDegrees: 60), "PLA", "#F2E6C9"),
+        () => new("reading-lamp/shade-medium.3mf", FileKind.ThreeMf,
+            Fluted(bottom: 196, top: 90, height: 176, flutes: 12, windDegrees: 60), "PLA", "#F2E6C9"),
+        () => new("hall-lantern/shade.obj", FileKind.Obj,
+            Faceted(bottom: 150, middle: 218, top: 100, height: 208, sides: 12)),
+        () => Model.Stl("reading-lamp/rose.stl", Rose(diameter: 100, height: 46)),
+    ];
+
     private const double WallMm = 1.6;
 
     /// <summary>A bell whose flutes wind round it.</summary>
     public static Solid Fluted(double bottom, double top, double height, int flutes, double windDegrees)
     {
         double b = bottom / 2, t = top / 2;
-        Vec2[] line = [.. Enumerable.Range(0, 17).Select(i =>
+        Vec2[] line = [.. Enumerable.Range(0, 13).Select(i =>
         {
-            double share = i / 16.0;
+            double share = i / 12.0;
             double bell = Math.Pow(1 - share, 1.7);
             return new Vec2(t + (b - t) * bell, height * share);
         })];
-        Vec2[] outline = [.. Revolved.Wall(WallMm, line)[..34]];
+        Vec2[] outline = [.. Revolved.Wall(WallMm, line)[..26]];
         // The inner end of the wall is drawn in to the hole of the lamp holder: a flat ring at the top.
-        List<Vec2> ringed = [.. outline[..17], new(20, height), new(20, height - 2.4),
-            new(outline[18].X, height - 2.4), .. outline[19..]];
+        List<Vec2> ringed = [.. outline[..13], new(20, height), new(20, height - 2.4),
+            new(outline[14].X, height - 2.4), .. outline[15..]];
         double wind = double.DegreesToRadians(windDegrees);
-        Solid shade = Revolved.Of(ringed, 120, (angle, z) =>
+        Solid shade = Revolved.Of(ringed, 96, (angle, z) =>
         {
             double share = z / height;
             double depth = 0.06 * Math.Clamp((0.9 - share) / 0.3, 0, 1);
@@ -49,9 +60,9 @@ internal static class Shades
         double r = diameter / 2;
         Vec2[] line = [
             new(r, 0), new(r, 3),
-                .. Enumerable.Range(1, 12)
-                    .Select(i => new Vec2(6 + (r - 6) * Math.Cos(Math.PI / 2 * i / 12.6),
-                        3 + (height - 3) * Math.Sin(Math.PI / 2 * i / 12.6)))];
+                .. Enumerable.Range(1, 9)
+                    .Select(i => new Vec2(6 + (r - 6) * Math.Cos(Math.PI / 2 * i / 9.5),
+                        3 + (height - 3) * Math.Sin(Math.PI / 2 * i / 9.5)))];
         return Revolved.Of(Revolved.Wall(1.8, line));
     }
 

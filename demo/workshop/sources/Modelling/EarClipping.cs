@@ -52,7 +52,8 @@ internal static class EarClipping
         }
         return best >= 0
             ? best
-            : throw new ArgumentException($"No ear is left of {ring.Count} points near {points[ring[0]]}.", nameof(ring));
+            : throw new ArgumentException($"No ear is left of {ring.Count} points near {points[ring[0]]}.",
+                nameof(ring));
     }
 
     /// <summary>Area over squared perimeter: a flat corner scores 0, a reflex one less.</summary>

@@ -11,9 +11,11 @@ namespace Platewright.Demo.Modelling;
 public static class Outline
 {
     /// <summary>How far a chord may stray from its arc, mm: below a tenth of a bead.</summary>
-    private const double ChordErrorMm = 0.05;
+    private const double ChordErrorMm = 0.08;
 
-    private const double CollinearMm = 0.0005;
+    private const double CollinearMm = 0.002;
+
+    private const double SpeckMm = 0.03;
 
     private static readonly GeometryFactory Factory = new(new PrecisionModel(10_000));
 
@@ -93,7 +95,21 @@ public static class Outline
         Region r = a;
         if (outer > 0) r = Buffered(Buffered(r, -outer, mitre: true), outer);
         if (inner > 0) r = Buffered(Buffered(r, inner, mitre: true), -inner);
-        return r;
+        return Factory.BuildGeometry([.. Enumerable.Range(0, r.NumGeometries)
+            .Select(i => WithoutSpecks((Polygon)r.GetGeometryN(i)))]);
+    }
+
+    /// <summary>Where two roundings meet they leave sides too short to chamfer; those are taken out.</summary>
+    private static Polygon WithoutSpecks(Polygon polygon) => Factory.CreatePolygon(
+        WithoutSpecks(polygon.Shell), [.. polygon.Holes.Select(WithoutSpecks)]);
+
+    private static LinearRing WithoutSpecks(LinearRing ring)
+    {
+        List<Coordinate> kept = [];
+        foreach (Coordinate c in ring.Coordinates.Skip(1))
+            if (kept.Count == 0 || kept[^1].Distance(c) > SpeckMm) kept.Add(c);
+        if (kept[0].Distance(kept[^1]) <= SpeckMm) kept.RemoveAt(kept.Count - 1);
+        return Factory.CreateLinearRing([.. kept, kept[0]]);
     }
 
     private static Region Buffered(Region a, double distance, bool mitre = false)

@@ -31,8 +31,9 @@ public static class Rings
 
     /// <summary>
     /// The ring with every side moved into the material by <paramref name="distance"/>, mm (negative: outwards). Point
-    /// stays with point, so that a chamfer is a plain wall; the distance must be small against the ring's features.
+    /// stays with point, so that a chamfer is a plain wall.
     /// </summary>
+    /// <exception cref="ArgumentException">The distance is more than an edge can give way.</exception>
     public static Vec2[] Inset(ReadOnlySpan<Vec2> ring, double distance)
     {
         var moved = new Vec2[ring.Length];
@@ -42,6 +43,13 @@ public static class Rings
             Vec2 after = (ring[(i + 1) % ring.Length] - ring[i]).Normalized();
             Vec2 left = new(-before.Y - after.Y, before.X + after.X);
             moved[i] = ring[i] + left * (distance / (1 + before.Dot(after)));
+        }
+        for (int i = 0; i < ring.Length; i++)
+        {
+            int j = (i + 1) % ring.Length;
+            if ((ring[j] - ring[i]).Dot(moved[j] - moved[i]) <= 0)
+                throw new ArgumentException($"{distance} mm is too far for the feature at {ring[i]} - {ring[j]}.",
+                    nameof(distance));
         }
         return moved;
     }
