@@ -30,6 +30,12 @@ public sealed class Mesh
 
     internal int[] CornerArray => _corners;
 
+    /// <summary>
+    /// True where it is known that no two vertices are equal and each is used, in the order of first use: welding has
+    /// nothing to do.
+    /// </summary>
+    public bool IsWelded { get; init; }
+
     public int TriangleCount => _corners.Length / 3;
 
     /// <summary>The axis-aligned box around all vertices.</summary>

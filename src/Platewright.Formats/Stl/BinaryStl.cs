@@ -75,6 +75,6 @@ internal static class BinaryStl
         var vertices = new Vec3[table.Count];
         ReadOnlySpan<FloatPosition> positions = table.Positions;
         for (int i = 0; i < vertices.Length; i++) vertices[i] = positions[i].ToVec3() * scale;
-        return new Mesh(vertices, corners);
+        return new Mesh(vertices, corners) { IsWelded = true };
     }
 }

@@ -13,6 +13,7 @@ public static class Welding
     /// <summary>The same triangles over distinct vertices, numbered in the order in which the triangles use them.</summary>
     public static Mesh Weld(Mesh mesh)
     {
+        if (mesh.IsWelded) return mesh;
         Vec3[] vertices = mesh.VertexArray;
         int[] first = FirstEqual(vertices);
         var corners = new int[mesh.Corners.Length];
@@ -31,7 +32,7 @@ public static class Welding
             corners[i] = place - 1;
         }
         Array.Resize(ref distinct, count);
-        return new Mesh(distinct, corners);
+        return new Mesh(distinct, corners) { IsWelded = true };
     }
 
     /// <summary>For each vertex the first vertex with equal coordinates.</summary>

@@ -63,6 +63,30 @@ public sealed class StlTests
         Assert.Equal(vertices.Length, read.Vertices.Length);
     }
 
+    [Fact]
+    public void Binary_Read_IsWeldedAsWeldingWould() => TestMeshes.Random.Sample(
+        mesh =>
+        {
+            Mesh read = TestReads.Good(TestReads.Memory("a.stl", TestMeshes.BinaryStl(mesh))).Parts[0].Mesh;
+            Mesh welded = Welding.Weld(new Mesh(read.Vertices.ToArray(), read.Corners.ToArray()));
+            Assert.Same(read, Welding.Weld(read));
+            Assert.Equal(welded.Vertices.ToArray(), read.Vertices.ToArray());
+            Assert.Equal(welded.Corners.ToArray(), read.Corners.ToArray());
+        },
+        iter: 100);
+
+    [Fact]
+    public void Binary_CornersOfManyTriangles_AreOneVertexEach()
+    {
+        Mesh box = TestMeshes.Box(3, 4, 5);
+        Vec3[] corners = TestMeshes.Positions(box);
+        Mesh apart = new(corners, Enumerable.Range(0, corners.Length).ToArray());
+        Mesh read = TestReads.Good(TestReads.Memory("a.stl", TestMeshes.BinaryStl(apart))).Parts[0].Mesh;
+        Mesh welded = Welding.Weld(apart);
+        Assert.Equal(welded.Vertices.ToArray(), read.Vertices.ToArray());
+        Assert.Equal(welded.Corners.ToArray(), read.Corners.ToArray());
+    }
+
     [Theory]
     [InlineData("solid a\n" + Triangle + "\nendsolid a")]
     [InlineData("SOLID\r\n" + Triangle + "\r\nENDSOLID\r\n")]
