@@ -26,7 +26,10 @@ internal sealed class EdgeMatching
 
     public int Collapsed { get; private set; }
 
+    /// <summary>Pairs of triangles over one twisted or crowded edge.</summary>
     public List<(int, int)> Links { get; } = [];
+
+    public List<(int, int)> TwistedPairs { get; } = [];
 
     public static EdgeMatching Of(Mesh welded)
     {
@@ -48,6 +51,7 @@ internal sealed class EdgeMatching
             edges.Crowded += part.Crowded;
             edges.Unbalanced += part.Unbalanced;
             edges.Links.AddRange(part.Links);
+            edges.TwistedPairs.AddRange(part.TwistedPairs);
         }
         edges.Collapsed = parts[0].Collapsed;
         return edges;
@@ -56,9 +60,13 @@ internal sealed class EdgeMatching
     /// <summary>The edges whose lower vertex lies in a range.</summary>
     private sealed class Part(Mesh mesh, int[] mates, int low, int high)
     {
+        private int _total;
+
         public int Edges, Open, Twisted, Crowded, Unbalanced, Collapsed;
 
         public List<(int, int)> Links { get; } = [];
+
+        public List<(int, int)> TwistedPairs { get; } = [];
 
         public void Match()
         {
@@ -97,8 +105,6 @@ internal sealed class EdgeMatching
             _total = sum;
             return begin;
         }
-
-        private int _total;
 
         /// <summary>Puts every half-edge into its bucket; afterwards <paramref name="place"/> holds the buckets' ends.</summary>
         private ulong[] Fill(int[] place)
@@ -173,6 +179,7 @@ internal sealed class EdgeMatching
             else if (uses.Length == 2) Twisted++;
             else Crowded++;
             foreach (ulong use in uses) mates[Half(use)] = mark;
+            if (uses.Length == 2) TwistedPairs.Add((Half(uses[0]) / 3, Half(uses[1]) / 3));
             for (int i = 1; i < uses.Length; i++) Links.Add((Half(uses[i - 1]) / 3, Half(uses[i]) / 3));
         }
 

@@ -32,7 +32,7 @@ public sealed class MeshTopology
         CrowdedEdges = edges.Crowded;
         UnbalancedEdges = edges.Unbalanced;
         CollapsedTriangles = edges.Collapsed;
-        Links = edges.Links;
+        TwistedPairs = edges.TwistedPairs;
     }
 
     /// <summary>For each half-edge the one that runs the other way, where the edge has just these two; else one of the
@@ -66,8 +66,8 @@ public sealed class MeshTopology
     /// cubes that share an edge), and enough for a volume that does not depend on where the origin is.</summary>
     public bool IsBalanced => EdgeCount > 0 && UnbalancedEdges == 0;
 
-    /// <summary>Pairs of triangles that share a twisted or crowded edge.</summary>
-    internal IReadOnlyList<(int, int)> Links { get; }
+    /// <summary>Pairs of triangles that share a twisted edge.</summary>
+    internal IReadOnlyList<(int, int)> TwistedPairs { get; }
 
     /// <summary>The topology of a mesh whose vertices are distinct (<see cref="Welding.Weld"/>).</summary>
     public static MeshTopology Of(Mesh welded)

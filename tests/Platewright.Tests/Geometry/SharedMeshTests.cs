@@ -74,4 +74,34 @@ public sealed class SharedMeshTests
         Assert.True(box.SizeMm.X >= box.SizeMm.Y && box.SizeMm.Y >= box.SizeMm.Z);
         Assert.True(box.VolumeMm3 >= hull.VolumeMm3);
     }
+
+    [Theory, MemberData(nameof(Files))]
+    public void Health_OfSharedMesh_AgreesWithTheManifest(string file)
+    {
+        JsonElement expected = SharedMeshes.Expected(file);
+        MeshReport report = MeshHealth.Examine(SharedMeshes.Of(file));
+        foreach (Finding finding in report.Findings) TestContext.Current.TestOutputHelper?.WriteLine($"{finding}");
+        TestContext.Current.TestOutputHelper?.WriteLine($"thinnest wall {report.ThinnestWallMm}");
+        int Count(string code) => report.Findings.FirstOrDefault(f => f.Code == code)?.Count ?? 0;
+        Assert.Equal(expected.Count("defects", "duplicate_triangles"), Count(FindingCodes.DuplicateFaces));
+        Assert.Equal(
+            expected.Count("defects", "degenerate_repeated_vertex") + expected.Count("defects", "degenerate_collinear"),
+            Count(FindingCodes.DegenerateFaces));
+        Assert.Equal(expected.Count("defects", "boundary_edges") > 0, Count(FindingCodes.Holes) > 0);
+        Assert.Equal(expected.Count("defects", "misoriented_edges") > 0, Count(FindingCodes.FlippedFaces) > 0);
+        Assert.Equal(expected.Count("defects", "nonmanifold_edges") > 0, Count(FindingCodes.CrowdedEdges) > 0);
+        JsonElement crossing = expected.GetProperty("defects").GetProperty("self_intersects");
+        if (crossing.ValueKind != JsonValueKind.Null)
+        {
+            bool found = Count(FindingCodes.SelfIntersections) + Count(FindingCodes.IntersectingShells) > 0;
+            Assert.Equal(crossing.GetBoolean(), found);
+        }
+        JsonElement outward = expected.GetProperty("defects").GetProperty("outward_oriented");
+        if (outward.ValueKind == JsonValueKind.True) Assert.Equal(0, Count(FindingCodes.InsideOutShells));
+        if (expected.NumberOrNull("volume_mm3") is not null && expected.GetProperty("centroid_mm") is { ValueKind: JsonValueKind.Array } c)
+        {
+            Vec3 centre = new(c[0].GetDouble(), c[1].GetDouble(), c[2].GetDouble());
+            Assert.True((report.CentreOfMass - centre).Length <= 1e-5 * report.Bounds.Size.Length);
+        }
+    }
 }
