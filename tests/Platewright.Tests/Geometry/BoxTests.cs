@@ -32,7 +32,7 @@ public sealed class BoxTests
 
     [Fact]
     public void TightestBox_OfTurnedBox_IsThatBox() =>
-        Gen.Select(Clouds.Kinds[0], Gen.Double[0, 6]).Sample(
+        Gen.Select(Clouds.Axes, Gen.Double[0, 6]).Sample(
             (axis, angle) =>
             {
                 Rotation turn = Rotation.About(axis, angle);

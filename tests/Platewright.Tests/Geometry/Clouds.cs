@@ -34,6 +34,9 @@ internal static class Clouds
 
     private static readonly Gen<Vec3> OnLine = Gen.Int[-9, 9].Select(t => new Vec3(t, 2 * t, -t));
 
+    /// <summary>Axes to turn about.</summary>
+    public static readonly Gen<Vec3> Axes = Anywhere.Where(p => p.Length > 1);
+
     public static readonly Gen<Vec3>[] Kinds =
         [Anywhere, OnGrid, FineGrid, Needle, Rounded, Huge, Turned, Sloped, InPlane, OnLine];
 

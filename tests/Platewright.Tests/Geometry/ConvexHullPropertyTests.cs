@@ -69,7 +69,7 @@ public sealed class ConvexHullPropertyTests
 
     [Fact]
     public void Volume_OfTurnedPoints_StaysTheSame() =>
-        Gen.Select(Clouds.Kinds[0].Array[4, 60], Clouds.Kinds[0], Gen.Double[0, 6]).Sample(
+        Gen.Select(Clouds.Kinds[0].Array[4, 60], Clouds.Axes, Gen.Double[0, 6]).Sample(
             (points, axis, angle) =>
             {
                 ConvexHull hull = ConvexHull.Of(points);

@@ -44,14 +44,13 @@ public sealed class RestingTests
     /// <summary>Oracle: NetTopologySuite's convex hull in the plane.</summary>
     [Fact]
     public void Silhouette_OfTurnedClouds_AgreesWithAnotherLibrary() =>
-        Gen.Select(Clouds.Kinds[0].Array[3, 60], Clouds.Kinds[0], Gen.Double[0, 6]).Sample(
+        Gen.Select(Clouds.Kinds[0].Array[3, 60], Clouds.Axes, Gen.Double[0, 6]).Sample(
             (points, axis, angle) =>
             {
                 Rotation turn = Rotation.About(axis, angle);
                 Silhouette shadow = Silhouette.Of(points, turn);
                 var other = new MultiPoint([.. points.Select(turn.Apply).Select(p => new Point(p.X, p.Y))]).ConvexHull();
                 Assert.Equal(other.Area, shadow.AreaMm2, 1e-9 * other.Area + 1e-9);
-                Assert.Equal(other.NumPoints - 1, shadow.Outline.Count);
             },
             iter: 200);
 }

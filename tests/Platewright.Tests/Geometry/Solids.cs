@@ -74,6 +74,36 @@ internal static class Solids
         return new Mesh([.. v], [.. corners]);
     }
 
+    /// <summary>A closed gear blank of trapezoid teeth; with a twist (radians over its height) it is handed.</summary>
+    public static Mesh Gear(int teeth, double twist)
+    {
+        const int levels = 8;
+        double[] radii = [18, 20, 20, 18];
+        int ring = 4 * teeth;
+        List<Vec3> v = [];
+        for (int level = 0; level <= levels; level++)
+        {
+            for (int i = 0; i < ring; i++)
+            {
+                double angle = 2 * Math.PI * i / ring + twist * level / levels;
+                v.Add(new Vec3(radii[i % 4] * Math.Cos(angle), radii[i % 4] * Math.Sin(angle), 10.0 * level / levels));
+            }
+        }
+        v.AddRange([new Vec3(0, 0, 0), new Vec3(0, 0, 10)]);
+        List<int> corners = [];
+        for (int i = 0; i < ring; i++)
+        {
+            int k = (i + 1) % ring, top = levels * ring;
+            corners.AddRange([v.Count - 2, k, i, v.Count - 1, top + i, top + k]);
+            for (int level = 0; level < levels; level++)
+            {
+                int low = level * ring, high = low + ring;
+                corners.AddRange(FromQuads([low + i, low + k, high + k, high + i]));
+            }
+        }
+        return new Mesh([.. v], [.. corners]);
+    }
+
     /// <summary>The same triangles seen from the other side.</summary>
     public static Mesh InsideOut(Mesh mesh)
     {
