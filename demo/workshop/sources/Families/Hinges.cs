@@ -17,7 +17,7 @@ internal static class Hinges
         () => Model.Stl("garden-gate/leaf-gate.stl", Leaf(height: 90, reach: 74, knuckles: 5, first: false)),
         () => Model.Stl("garden-gate/pin.stl", Pin(length: 96, radius: 3.8)),
         () => new Model("garden-gate/latch.stl", FileKind.StlBinary,
-            Latch(length: 5.5, width: 1.25, height: 0.625)) with { Unit = MmPerInch },
+            Latch(length: 2.6, width: 0.75, height: 0.45)) with { Unit = MmPerInch },
         () => new Model("garden-gate/keeper.3mf", FileKind.ThreeMf, Keeper(), "PETG",
             "#3F5B4A") with { Unit = MmPerInch },
     ];
@@ -60,7 +60,7 @@ internal static class Hinges
         latch.Raised(Outline.Centred(w * 0.5, w * 0.62, 3), new Vec3(l - w * 0.6, w / 2, 99), Turns.Down,
             new Level(0, -2), new Level(1.2, -0.6), new Level(h * 0.5 - 1), new Level(h * 0.5, 1.2));
         latch.Pierced(Outline.Circle(4.1), new Vec3(w * 0.4, w / 2, 99), Turns.Down, 0.6);
-        return latch.Pierced(Outline.Slot(new(-16, 0), new(16, 0), 6.4), new Vec3(l * 0.48, w / 2, 99), Turns.Down,
+        return latch.Pierced(Outline.Slot(new(-11, 0), new(11, 0), 6.4), new Vec3(l * 0.48, w / 2, 99), Turns.Down,
             0.6);
     }
 

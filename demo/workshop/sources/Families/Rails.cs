@@ -10,7 +10,7 @@ internal static class Rails
     public static IReadOnlyList<Func<Model>> Models { get; } =
     [
         () => Model.Stl("tool-wall/rail.stl", Dovetail(length: 252, holes: 4)),
-        () => new("cable-run/duct.ply", FileKind.PlyBinary, Duct(length: 400, width: 40, height: 34)),
+        () => new("cable-run/duct.ply", FileKind.PlyBinary, Duct(length: 445, width: 40, height: 34)),
         () => Model.Stl("sewing-table/edge-strip.stl", EdgeStrip(length: 310)),
     ];
 
