@@ -9,6 +9,8 @@ public sealed class WorkshopMeshTests
     /// <summary>Twice the area, mm², below which a triangle is nothing to look at.</summary>
     private const double SliverMm2 = 1e-4;
 
+    private const string PlateOfLooseParts = "workshop-clock/hands plate.stl";
+
     private static readonly IReadOnlyList<Func<Model>> Makers = [.. Catalogue.Makers, .. Catalogue.Packed];
 
     public static TheoryData<int> Indices => [.. Enumerable.Range(0, Makers.Count)];
@@ -17,11 +19,13 @@ public sealed class WorkshopMeshTests
     [MemberData(nameof(Indices))]
     public void Model_IsClosedOutwardAndOfReasonableSize(int index)
     {
-        foreach (Body body in Makers[index]().Bodies)
+        Model model = Makers[index]();
+        foreach (Body body in model.Bodies)
         {
             Mesh mesh = body.Mesh;
             Assert.InRange(mesh.TriangleCount, 100, 20_000);
             Assert.Equal(0, UnmatchedEdges(mesh));
+            Assert.Equal(model.Path == PlateOfLooseParts ? 7 : 1, Shells(mesh));
             Assert.True(Volume(mesh) > 0, $"{body.Name} is inside out");
             Assert.InRange(Slivers(mesh), 0, mesh.TriangleCount / 200);
         }
@@ -49,6 +53,26 @@ public sealed class WorkshopMeshTests
         {
             if (!index.TryGetValue(p, out int at)) index[p] = at = index.Count;
             return at;
+        }
+    }
+
+    /// <summary>Bodies that hang together by shared positions.</summary>
+    private static int Shells(Mesh mesh)
+    {
+        Dictionary<Vec3, Vec3> parent = [];
+        for (int i = 0; i < mesh.TriangleCount; i++)
+        {
+            (Vec3 a, Vec3 b, Vec3 c) = mesh.Triangle(i);
+            parent[Root(a)] = Root(b);
+            parent[Root(b)] = Root(c);
+        }
+        return parent.Keys.Count(p => Root(p) == p);
+
+        Vec3 Root(Vec3 p)
+        {
+            parent.TryAdd(p, p);
+            while (parent[p] != p) p = parent[p] = parent[parent[p]];
+            return p;
         }
     }
 

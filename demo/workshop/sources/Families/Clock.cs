@@ -51,7 +51,7 @@ internal static class Clock
         Region disc = Outline.Of([.. outline]).Minus(Outline.Circle(3.1));
         Region windows = Outline.Circle(r - 9).Minus(Outline.Circle(9));
         for (int i = 0; i < 5; i++)
-            windows = windows.Minus(Outline.Stroke(3.4, Outline.Arc(new(14, 0), 14, 180, 95)).Moved(0, 0, 72 * i));
+            windows = windows.Minus(Outline.Stroke(3.4, Outline.Arc(new(18, 0), 18, 180, 68)).Moved(0, 0, 72 * i));
         return Prism.Of(disc.Minus(windows.Rounded(1.4)), 0, 4, 0.3, 0.3);
     }
 
