@@ -38,6 +38,7 @@ internal sealed class BuiltCommand : IDisposable
         {
             RedirectStandardOutput = true,
             RedirectStandardError = true,
+            UseShellExecute = false,
         };
         foreach (string argument in arguments) start.ArgumentList.Add(argument);
         if (processors is { } count) start.Environment["DOTNET_PROCESSOR_COUNT"] = $"{count}";

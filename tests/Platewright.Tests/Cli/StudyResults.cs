@@ -9,6 +9,6 @@ internal static partial class StudyResults
 
     public static string WithoutSeconds(string json) => Seconds().Replace(json, "\"seconds\":0");
 
-    [GeneratedRegex("\"seconds\":\\s*[0-9.E+-]+")]
+    [GeneratedRegex("\"seconds\":\\s*[0-9.E+-]+", RegexOptions.None, matchTimeoutMilliseconds: 10_000)]
     private static partial Regex Seconds();
 }
