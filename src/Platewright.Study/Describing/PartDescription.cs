@@ -19,7 +19,7 @@ internal static class PartDescription
             studied.Part.Material?.Name ?? found?.Material, planned.Colour ?? found?.Colour, planned.AnyOf, Of(planned.Allowance),
             size, found?.TightestBoxMm ?? [.. size.OrderDescending()], found is null ? size[0] * size[1] * size[2] : found.VolumeMm3,
             found?.Triangles ?? 0, found?.Closed ?? true, found?.ThinnestWallMm, ModelDescription.Of(found?.Findings ?? []),
-            NeedDescription.Of(studied.Need, studied.Part.Material?.Needs, found?.ThinnestWallMm),
+            NeedDescription.Of(studied.Need),
             [.. studied.Fits.Select((f, m) => FitDescription.Of(machines[m].Id, f))], look.Model, look.Picture);
     }
 

@@ -1,4 +1,5 @@
 using Platewright.Machines;
+using Platewright.Sizing;
 using Platewright.Study.Documents;
 using Platewright.Study.Judgement;
 
@@ -7,14 +8,10 @@ namespace Platewright.Study.Describing;
 /// <summary>A project as the documents show it.</summary>
 internal static class ProjectDescription
 {
-    public static ProjectDocument Of(StudiedProject project, IReadOnlyList<Machine> machines)
-    {
-        double? thinnest = project.Parts.Min(p => p.Part.Examined?.ThinnestWallMm);
-        return new ProjectDocument(
-            project.Id, project.Planned.Name, project.Wanted, [.. project.Parts.Select(p => p.Id)],
-            [.. project.Verdicts.Select((v, m) => Of(v, machines[m]))],
-            NeedDescription.Of(project.Need, NeedDescription.Highest(project.Parts.Select(p => p.Part.Material?.Needs)), thinnest));
-    }
+    public static ProjectDocument Of(StudiedProject project, IReadOnlyList<Machine> machines) => new(
+        project.Id, project.Planned.Name, project.Wanted, [.. project.Parts.Select(p => p.Id)],
+        [.. project.Verdicts.Select((v, m) => Of(v, machines[m]))],
+        ProjectNeed.Of(project.Sized) is { } need ? NeedDescription.Of(need) : null);
 
     private static ProjectVerdictDocument Of(ProjectVerdict v, Machine machine) => new(
         machine.Id, v.Verdict.Code(), v.Verdict.CountsAs(), v.CanMake, v.Tight, v.DecidedBy, v.Reason);

@@ -1,3 +1,4 @@
+using Platewright.Sizing;
 using Platewright.Study.Documents;
 using Platewright.Study.Judgement;
 using Platewright.Study.Pipeline;
@@ -12,11 +13,14 @@ internal static class StudyDescription
         IReadOnlyList<AlikeDocument> alike, IReadOnlyList<PartLook> looks)
     {
         JudgedStudy study = JudgedStudy.Of(plan, work, fittings);
-        MachineDocument[] machines = [.. plan.Machines.Select((m, i) => MachineDescription.Of(m, CoverageDescription.Of(study, i)))];
+        Coverage[] coverage = [.. plan.Machines.Select((_, i) => CoverageDescription.Of(study, i))];
+        MachineDocument[] machines = [.. plan.Machines.Zip(coverage, (m, c) => MachineDescription.Of(m, CoverageDescription.Of(c)))];
+        Headline headline = Headline.Of(
+            [.. machines.Zip(coverage, (m, c) => new MachineStanding(m.Name, m.EdgeMm, c.CanMake))], plan.Options.Confidence);
         return new StudyDocument
         {
             Name = plan.Name,
-            Headline = Headline.Of(study, machines),
+            Headline = headline.Sentence(),
             Options = new StudyOptionsDocument(
                 plan.Options.TightMm, plan.Options.LeastScale, plan.Options.BeadWidthMm, plan.Options.Confidence, plan.Options.Tolerance),
             Machines = machines,

@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using Platewright.Fit;
-using Platewright.Geometry;
 using Platewright.Machines;
+using Platewright.Sizing;
 using Platewright.Study.Pipeline;
 
 namespace Platewright.Study.Judgement;
@@ -9,7 +9,7 @@ namespace Platewright.Study.Judgement;
 /// <summary>A part with its fit on every machine and what it needs.</summary>
 /// <param name="Index">Its place among all parts of the study.</param>
 /// <param name="Fits">One for each machine, in order.</param>
-internal sealed record StudiedPart(StudyPart Part, int Index, IReadOnlyList<JudgedFit> Fits, Need Need)
+internal sealed record StudiedPart(StudyPart Part, int Index, IReadOnlyList<JudgedFit> Fits, PartNeed Need)
 {
     public string Id => Part.Id;
 
@@ -19,8 +19,13 @@ internal sealed record StudiedPart(StudyPart Part, int Index, IReadOnlyList<Judg
 /// <summary>A project with its verdict on every machine. A project of which no part could be used is not among them.</summary>
 /// <param name="Missing">How many of its planned parts could not be used.</param>
 internal sealed record StudiedProject(
-    string Id, PlannedProject Planned, IReadOnlyList<StudiedPart> Parts, IReadOnlyList<ProjectVerdict> Verdicts, Need Need, int Missing)
+    string Id, PlannedProject Planned, IReadOnlyList<StudiedPart> Parts, IReadOnlyList<ProjectVerdict> Verdicts, int Missing)
 {
+    /// <summary>
+    /// As its size is judged: by the parts that could be used. What is missing could only need more, and the notes say so.
+    /// </summary>
+    public SizedProject Sized => new(Id, [.. Parts.Select(p => new SizedPart(p.Id, p.AnyOf, p.Need))]);
+
     /// <summary>The project exists only as a wish: it or all of its parts are wanted.</summary>
     public bool Wanted => Planned.Wanted || Parts.All(p => p.Part.Examined is null);
 }
@@ -38,7 +43,7 @@ internal sealed record JudgedStudy(StudyPlan Plan, IReadOnlyList<StudiedProject>
             .. work.Parts.Select((part, i) => new StudiedPart(
                 part, i,
                 [.. fittings[i].Fits.Select((f, m) => JudgedFit.Of(f, plan.Machines[m], part.Material, part.Examined?.ThinnestWallMm, plan.Options.BeadWidthMm))],
-                Need.Of(fittings[i].Need, part.Planned.Allowance, AsDrawn(part)))),
+                NeedOf(part, fittings[i].Need))),
         ];
         return new JudgedStudy(plan,
         [
@@ -46,21 +51,15 @@ internal sealed record JudgedStudy(StudyPlan Plan, IReadOnlyList<StudiedProject>
         ]);
     }
 
-    private static StudiedProject Project(StudyPlan plan, int index, StudiedPart[] parts, int missing)
-    {
-        StudiedPart[][] groups = AnyOf.Groups(parts, p => p.AnyOf, p => p.Id);
-        return new StudiedProject(
+    private static StudiedProject Project(StudyPlan plan, int index, StudiedPart[] parts, int missing) =>
+        new(
             $"p{index + 1}", plan.Projects[index], parts,
             [
                 .. Enumerable.Range(0, plan.Machines.Length).Select(m => ProjectVerdict.Of(
-                    [.. parts.Select(p => new JudgedPart(p.Id, p.Part.Name, p.AnyOf, p.Need.LeastMm, p.Fits[m]))])),
+                    [.. parts.Select(p => new JudgedPart(p.Id, p.Part.Name, p.AnyOf, p.Need.CubeAcceptedMm, p.Fits[m]))])),
             ],
-            Need.All([.. groups.Select(g => Need.Any([.. g.Select(p => p.Need)]))]), missing);
-    }
+            missing);
 
-    private static BedAndHeight AsDrawn(StudyPart part)
-    {
-        Vec3 size = part.SizeMm * (1 + part.Shrinkage);
-        return new BedAndHeight(Math.Max(size.X, size.Y), size.Z);
-    }
+    private static PartNeed NeedOf(StudyPart part, SizeNeed size) => PartNeed.Of(
+        size, part.SizeMm * (1 + part.Shrinkage), part.Planned.Allowance, part.Material?.Needs, part.Examined?.ThinnestWallMm);
 }

@@ -1,4 +1,5 @@
 using Platewright.Fit;
+using Platewright.Sizing;
 
 namespace Platewright.Study.Judgement;
 
@@ -18,11 +19,10 @@ public static class VerdictCodes
     };
 
     /// <summary>fits, compromise or no.</summary>
-    public static string CountsAs(this Verdict verdict) => verdict switch
+    public static string CountsAs(this Verdict verdict) => verdict.Class() switch
     {
-        Verdict.AsDrawn or Verdict.Turned => "fits",
-        Verdict.Tilted or Verdict.Scaled or Verdict.InPieces => "compromise",
-        Verdict.No => "no",
-        _ => throw new ArgumentOutOfRangeException(nameof(verdict), verdict, "No such verdict."),
+        FitClass.Fits => "fits",
+        FitClass.Compromise => "compromise",
+        _ => "no",
     };
 }
