@@ -9,10 +9,11 @@ namespace Platewright.Study.Describing;
 /// <summary>A part as the documents show it.</summary>
 internal static class PartDescription
 {
-    public static PartDocument Of(StudiedPart studied, StudiedProject project, IReadOnlyList<Machine> machines, PartLook look)
+    public static PartDocument Of(StudiedPart studied, StudiedProject project, IReadOnlyList<Machine> machines, bool withModels)
     {
         PlannedPart planned = studied.Part.Planned;
         ExaminedPart? found = studied.Part.Examined;
+        PartLook look = found?.Look ?? PartLook.OfBox(studied.Part.SizeMm);
         IReadOnlyList<double> size = MachineDescription.Numbers(studied.Part.SizeMm);
         return new PartDocument(
             studied.Id, studied.Part.Name, project.Id, found?.File, found?.Object, found is null, planned.Quantity,
@@ -20,7 +21,7 @@ internal static class PartDescription
             size, found?.TightestBoxMm ?? [.. size.OrderDescending()], found is null ? size[0] * size[1] * size[2] : found.VolumeMm3,
             found?.Triangles ?? 0, found?.Closed ?? true, found?.ThinnestWallMm, ModelDescription.Of(found?.Findings ?? []),
             NeedDescription.Of(studied.Need),
-            [.. studied.Fits.Select((f, m) => FitDescription.Of(machines[m].Id, f))], look.Model, look.Picture);
+            [.. studied.Fits.Select((f, m) => FitDescription.Of(machines[m].Id, f))], withModels ? look.Model : null, look.Picture);
     }
 
     private static AllowanceDocument Of(Allowance a) => new(a.Turn, a.Tilt, a.LeastScale < 1, a.Cut, a.LeastScale);

@@ -10,7 +10,7 @@ internal static class StudyDescription
 {
     public static StudyDocument Of(
         StudyPlan plan, StudyWork work, IReadOnlyList<Fitting> fittings,
-        IReadOnlyList<AlikeDocument> alike, IReadOnlyList<PartLook> looks)
+        IReadOnlyList<AlikeDocument> alike, bool withModels)
     {
         JudgedStudy study = JudgedStudy.Of(plan, work, fittings);
         Coverage[] coverage = [.. plan.Machines.Select((_, i) => CoverageDescription.Of(study, i))];
@@ -25,7 +25,7 @@ internal static class StudyDescription
                 plan.Options.TightMm, plan.Options.LeastScale, plan.Options.BeadWidthMm, plan.Options.Confidence, plan.Options.Tolerance),
             Machines = machines,
             Projects = [.. study.Projects.Select(p => ProjectDescription.Of(p, plan.Machines))],
-            Parts = [.. study.Projects.SelectMany(p => p.Parts.Select(part => PartDescription.Of(part, p, plan.Machines, looks[part.Index])))],
+            Parts = [.. study.Projects.SelectMany(p => p.Parts.Select(part => PartDescription.Of(part, p, plan.Machines, withModels)))],
             Curves = CurveDescription.Of(study),
             Alike = alike,
             Unusable = [.. work.Unusable.Select(ModelDescription.Of)],

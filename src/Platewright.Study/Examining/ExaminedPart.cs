@@ -48,6 +48,9 @@ public sealed record ExaminedPart
 
     public required IReadOnlyList<Finding> Findings { get; init; }
 
+    /// <summary>Null where nobody wants to look at it.</summary>
+    public PartLook? Look { get; init; }
+
     /// <summary>Corners of its convex hull: x, y, z as little-endian float64.</summary>
     public required byte[] Hull { get; init; }
 

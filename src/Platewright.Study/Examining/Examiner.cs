@@ -16,13 +16,13 @@ internal static class Examiner
             foreach (ModelPart part in file.Parts)
             {
                 cancel.ThrowIfCancellationRequested();
-                parts.Add(Examine(file, part));
+                parts.Add(Examine(file, part, options));
             }
         }
         return new Examination(parts, reading.Unusable);
     }
 
-    private static ExaminedPart Examine(ModelFile file, ModelPart part)
+    private static ExaminedPart Examine(ModelFile file, ModelPart part, ExamineOptions options)
     {
         Mesh mesh = Welding.Weld(part.Mesh);
         MeshTopology topology = MeshTopology.Of(mesh);
@@ -44,10 +44,13 @@ internal static class Examiner
             AreaMm2 = measures.AreaMm2,
             Bounds = mesh.Bounds,
             HullVolumeMm3 = hull.VolumeMm3,
-            TightestBoxMm = [],
+            TightestBoxMm = [.. Sizes(TightestBox.Of(hull).SizeMm)],
             ThinnestWallMm = null,
             Findings = [.. file.Notes.Select(n => new Finding(n.Code, 1, n.Message))],
             Hull = ExaminedPart.Packed(hull),
+            Look = options.WithLook ? PartLook.Of(mesh) : null,
         };
     }
+
+    private static IEnumerable<double> Sizes(Vec3 size) => new[] { size.X, size.Y, size.Z }.OrderDescending();
 }

@@ -7,9 +7,8 @@ using Platewright.Study.Pipeline;
 namespace Platewright.Study.Judgement;
 
 /// <summary>A part with its fit on every machine and what it needs.</summary>
-/// <param name="Index">Its place among all parts of the study.</param>
 /// <param name="Fits">One for each machine, in order.</param>
-internal sealed record StudiedPart(StudyPart Part, int Index, IReadOnlyList<JudgedFit> Fits, PartNeed Need)
+internal sealed record StudiedPart(StudyPart Part, IReadOnlyList<JudgedFit> Fits, PartNeed Need)
 {
     public string Id => Part.Id;
 
@@ -41,7 +40,7 @@ internal sealed record JudgedStudy(StudyPlan Plan, IReadOnlyList<StudiedProject>
         StudiedPart[] parts =
         [
             .. work.Parts.Select((part, i) => new StudiedPart(
-                part, i,
+                part,
                 [.. fittings[i].Fits.Select((f, m) => JudgedFit.Of(f, plan.Machines[m], part.Material, part.Examined?.ThinnestWallMm, plan.Options.BeadWidthMm))],
                 NeedOf(part, fittings[i].Need))),
         ];

@@ -9,9 +9,8 @@ namespace Platewright.Study.Pipeline;
 /// <summary>
 /// The study, from files to the document:
 /// <code>
-/// plan ─► examine ─► join ─┬─► fit, need ┐
-///         (files)  (parts) ├─► picture ──┼─► judge, describe ─► StudyDocument
-///                          └─► alike ────┘
+/// plan ─► examine ─► join ─┬─► fit, need ─┬─► judge ─► describe ─► StudyDocument
+///         (files)  (parts) └─► alike ─────┘
 /// </code>
 /// Each stage takes and gives immutable records and keeps what it finished in the store at once, so that a study that was
 /// interrupted goes on where it was. The order of everything in the document is that of the plan, at any number of threads.
@@ -36,7 +35,7 @@ public static class StudyPipeline
         StudyWork work = StudyWork.Of(plan, files.Zip(found).ToDictionary(f => f.First, f => f.Second), source.Unusable);
         IReadOnlyList<Fitting> fittings = new FittingStage(runner, options).Run(work.Parts, plan.Machines, progress, cancel);
 
-        StudyDocument document = StudyDescription.Of(plan, work, fittings, [], [.. work.Parts.Select(_ => new PartLook(null, null))]);
+        StudyDocument document = StudyDescription.Of(plan, work, fittings, [], withModels);
         return new StudyOutcome(document, runner.Computed, runner.Found);
     }
 }

@@ -6,11 +6,8 @@ namespace Platewright.Study.Store;
 /// </summary>
 public sealed record Stage(string Name, int Version)
 {
-    /// <summary>A model file read, measured and judged: what is known of each of its parts.</summary>
+    /// <summary>A model file read, measured and judged: what is known of each of its parts, its look included.</summary>
     public static readonly Stage Examine = new("examine", 1);
-
-    /// <summary>A part's simplified mesh and its picture.</summary>
-    public static readonly Stage Picture = new("picture", 1);
 
     /// <summary>One part on one machine.</summary>
     public static readonly Stage Fit = new("fit", 1);
