@@ -49,6 +49,8 @@ internal static class CommandLine
         InspectCommand.Create(screen, cancel),
         FitCommand.Create(screen, cancel),
         StudyCommand.Create(screen, cancel),
+        VerifyCommand.Create(screen),
+        MachineCommand.Create(screen),
     };
 
     private static string Path(ParseResult parsed) =>

@@ -1,9 +1,11 @@
 using System.CommandLine;
+using System.Text.Json;
 using Platewright.Cli.Display;
 using Platewright.Fit;
 using Platewright.Formats.Toml;
 using Platewright.Machines;
 using Platewright.Study.Documents;
+using Platewright.Study.Output;
 using Platewright.Study.Pipeline;
 
 namespace Platewright.Cli.Commands;
@@ -29,10 +31,15 @@ internal static class FitCommand
         Option<double?> tolerance = Options.Number(
             "--tolerance", "REL", "Relative gap between the scale reached and the one proved impossible (default 0.0001).");
         Option<double?> tight = Options.Number("--tight", "MM", "A fit with less clearance than this is called tight, mm (default 2).");
+        Option<string?> proof = new("--proof")
+        {
+            HelpName = "FILE",
+            Description = "Write the proofs to this file, for platewright verify.",
+        };
         Option<bool> json = Options.Json();
         Command command = new("fit", "Say whether each part fits each machine, how, and how large it may be at most; with proof.") { models };
         machines.AddTo(command);
-        foreach (Option option in new Option[] { material, margin, tolerance, tight }) command.Options.Add(option);
+        foreach (Option option in new Option[] { material, margin, tolerance, tight, proof }) command.Options.Add(option);
         allowance.AddTo(command);
         command.Options.Add(json);
         reading.AddTo(command);
@@ -48,11 +55,15 @@ internal static class FitCommand
                 {
                     Tolerance = Within(tolerance, parsed.GetValue(tolerance), LeastTolerance, MostTolerance) ?? usual.Tolerance,
                     TightMm = Within(tight, parsed.GetValue(tight), 0, double.MaxValue) ?? usual.TightMm,
-                });
-            FitsDocument fits = ProgressDisplay.During(screen, progress => run.Run(progress, cancel));
-            if (parsed.GetValue(json)) JsonOutput.Write(screen, fits);
-            else FitView.Write(fits, screen);
-            return ExitCode.For(fits.Unusable.Count);
+                },
+                WithProof: parsed.GetValue(proof) is not null);
+            FitOutcome outcome = ProgressDisplay.During(screen, progress => run.Run(progress, cancel));
+            if (parsed.GetValue(proof) is { } file)
+                AsideFile.Write(file, stream => JsonSerializer.Serialize(stream, outcome.Proofs, DocumentJson.Compact));
+            foreach (string sentence in outcome.NotProved) screen.Error.WriteLine(sentence);
+            if (parsed.GetValue(json)) JsonOutput.Write(screen, outcome.Fits);
+            else FitView.Write(outcome.Fits, screen);
+            return ExitCode.For(outcome.Fits.Unusable.Count);
         });
         return command;
     }

@@ -1,3 +1,4 @@
+using System.Text.Json.Serialization;
 using Platewright.Fit.Proofs;
 using Platewright.Geometry;
 
@@ -6,6 +7,7 @@ namespace Platewright.Study.Documents;
 /// <summary>What <c>--proof FILE</c> writes and <c>platewright verify</c> checks: one entry for each part and machine.</summary>
 public sealed record ProofsDocument(IReadOnlyList<ProofDocument> Proofs)
 {
+    [JsonPropertyOrder(-1)]
     public int Format { get; init; } = 1;
 }
 

@@ -32,6 +32,10 @@ internal sealed class ExamineStage(StageRunner runner, ResultStore? store)
             string message = File.Exists(path.Path) ? $"{NotReadable} ({e.Message})" : "there is no such file or folder";
             return new Examination([], [new UnusableFile(path.ShownAs, null, $"{path.ShownAs}: {message}.")]);
         }
+        catch (Exception e) when (Fault.Is(e))
+        {
+            return new Examination([], [Fault.Of(path.ShownAs, e)]);
+        }
     }
 
     private Examination Kept(string path, ExamineOptions options, FileStamp stamp, CancellationToken cancel)

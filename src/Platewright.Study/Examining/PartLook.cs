@@ -14,12 +14,8 @@ public sealed record PartLook(string Picture, ModelDocument? Model)
     public const int MostTriangles = 2000;
 
     /// <summary>A part with a mesh.</summary>
-    public static PartLook Of(Mesh mesh)
-    {
-        Mesh light = mesh.TriangleCount <= MostTriangles ? mesh : mesh;
-        return new PartLook(
-            PartPicture.ToDataUri(PartPicture.Of(mesh)), light.TriangleCount <= MostTriangles ? ModelOf(light) : null);
-    }
+    public static PartLook Of(Mesh mesh) => new(
+        PartPicture.ToDataUri(PartPicture.Of(mesh)), mesh.TriangleCount <= MostTriangles ? ModelOf(mesh) : null);
 
     /// <summary>A wanted part, known by its dimensions alone.</summary>
     public static PartLook OfBox(Vec3 sizeMm) => new(PartPicture.ToDataUri(PartPicture.OfBox(sizeMm)), null);

@@ -1,4 +1,5 @@
 using Platewright.Fit;
+using Platewright.Formats;
 using Platewright.Machines;
 using Platewright.Study.Store;
 
@@ -8,20 +9,33 @@ namespace Platewright.Study.Pipeline;
 internal sealed record Fitting(IReadOnlyList<FitResult> Fits, SizeNeed Need);
 
 /// <summary>
-/// Every part on every machine, and the smallest volumes that hold it. What a part needs prepared is shared by all its machines and let go
-/// after the last, so that the shapes of a large study are never all in memory. Equal shapes with equal allowances are fitted once.
+/// Every part on every machine, and the smallest volumes that hold it. What a part needs prepared is shared by all its machines and
+/// let go after the last, so that the shapes of a large study are never all in memory. Equal shapes with equal allowances are fitted once.
 /// </summary>
 internal sealed class FittingStage(StageRunner runner, FitOptions options)
 {
-    /// <returns>One for each part, in order.</returns>
-    public IReadOnlyList<Fitting> Run(
-        IReadOnlyList<StudyPart> parts, IReadOnlyList<Machine> machines, IProgressListener progress, CancellationToken cancel)
+    /// <returns>The parts that could be fitted, and for each of them, in order, how.</returns>
+    public (StudyWork Work, IReadOnlyList<Fitting> Fittings) Run(
+        StudyWork work, IReadOnlyList<Machine> machines, IProgressListener progress, CancellationToken cancel)
     {
-        StudyPart[] distinct = [.. parts.DistinctBy(CaseOf)];
+        StudyPart[] distinct = [.. work.Parts.DistinctBy(CaseOf)];
         progress.Begin("Fitting parts", distinct.Length);
-        Fitting[] fittings = ParallelWork.Map(distinct, part => Run(part, machines, cancel), progress, cancel);
-        Dictionary<object, Fitting> byCase = distinct.Zip(fittings).ToDictionary(p => CaseOf(p.First), p => p.Second);
-        return [.. parts.Select(p => byCase[CaseOf(p)])];
+        Attempt[] attempts = ParallelWork.Map(distinct, part => Try(part, machines, cancel), progress, cancel);
+        Dictionary<object, Attempt> byCase = distinct.Zip(attempts).ToDictionary(p => CaseOf(p.First), p => p.Second);
+        StudyWork fitted = work.Without([.. work.Parts.Where(p => byCase[CaseOf(p)].Fitting is null)], p => byCase[CaseOf(p)].Fault!);
+        return (fitted, [.. fitted.Parts.Select(p => byCase[CaseOf(p)].Fitting!)]);
+    }
+
+    private Attempt Try(StudyPart part, IReadOnlyList<Machine> machines, CancellationToken cancel)
+    {
+        try
+        {
+            return new Attempt(Run(part, machines, cancel), null);
+        }
+        catch (Exception e) when (Fault.Is(e))
+        {
+            return new Attempt(null, Fault.Of(part.Examined?.File ?? part.Name, e));
+        }
     }
 
     private Fitting Run(StudyPart part, IReadOnlyList<Machine> machines, CancellationToken cancel)
@@ -42,4 +56,6 @@ internal sealed class FittingStage(StageRunner runner, FitOptions options)
     }
 
     private static object CaseOf(StudyPart part) => (part.ShapeKey, part.Shrinkage, part.BrimMm, part.Planned.Allowance);
+
+    private sealed record Attempt(Fitting? Fitting, UnusableFile? Fault);
 }

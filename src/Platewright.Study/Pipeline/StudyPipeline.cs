@@ -33,7 +33,7 @@ public static class StudyPipeline
         IReadOnlyList<FileToExamine> files = StudyWork.FilesOf(plan);
         IReadOnlyList<Examination> found = new ExamineStage(runner, store).Run(files, progress, cancel);
         StudyWork work = StudyWork.Of(plan, files.Zip(found).ToDictionary(f => f.First, f => f.Second), source.Unusable);
-        IReadOnlyList<Fitting> fittings = new FittingStage(runner, options).Run(work.Parts, plan.Machines, progress, cancel);
+        (work, IReadOnlyList<Fitting> fittings) = new FittingStage(runner, options).Run(work, plan.Machines, progress, cancel);
 
         StudyDocument document = StudyDescription.Of(plan, work, fittings, [], withModels);
         return new StudyOutcome(document, runner.Computed, runner.Found);

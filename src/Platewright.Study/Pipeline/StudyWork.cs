@@ -41,6 +41,15 @@ internal sealed record StudyWork(
         return new StudyWork(parts, [.. unusable.Distinct()], missing);
     }
 
+    /// <summary>The same without some parts, which are listed as unusable.</summary>
+    public StudyWork Without(IReadOnlyCollection<StudyPart> dropped, Func<StudyPart, UnusableFile> reason)
+    {
+        if (dropped.Count == 0) return this;
+        return new StudyWork(
+            [.. Parts.Where(p => !dropped.Contains(p))], [.. Unusable, .. dropped.Select(reason).Distinct()],
+            [.. Missing.Select((m, project) => m + dropped.Count(p => p.Project == project))]);
+    }
+
     private static FileToExamine FileOf(PlannedPart part, StudyOptions options) => new(
         new ModelPath(part.FullPath!, part.File!),
         ExamineOptions.Default with { Unit = part.Unit, Separate = part.Separate, BeadWidthMm = options.BeadWidthMm, WithLook = true });
