@@ -8,6 +8,7 @@ namespace Platewright.Cli.Display;
 internal sealed class StudyView(StudyDocument study, IAnsiConsole console, int columns)
 {
     private const int MostRows = 200;
+    private const int MostDeciding = 6;
     private const int NameColumns = 18;
 
     private readonly Dictionary<string, PartDocument> _parts = study.Parts.ToDictionary(p => p.Id, StringComparer.Ordinal);
@@ -83,7 +84,8 @@ internal sealed class StudyView(StudyDocument study, IAnsiConsole console, int c
         [
             .. study.Machines.Select((m, i) => (Letter: Letter(i), Parts: m.Coverage.DecidingParts))
                 .Where(m => m.Parts.Count > 0)
-                .Select(m => $"{m.Letter}: {string.Join(", ", m.Parts.Select(id => _parts[id].Name))}"),
+                .Select(m => $"{m.Letter}: {string.Join(", ", m.Parts.Take(MostDeciding).Select(id => _parts[id].Name))}" +
+                    (m.Parts.Count > MostDeciding ? $" and {m.Parts.Count - MostDeciding} more" : "")),
         ];
         Sentences.Write(console, "Parts that decide it", lines);
     }

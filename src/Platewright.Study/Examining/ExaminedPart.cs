@@ -66,9 +66,3 @@ public sealed record ExaminedPart
 
     public static string KeyOf(byte[] hull) => Convert.ToHexStringLower(SHA256.HashData(hull));
 }
-
-/// <summary>Something about a part that its owner should know.</summary>
-/// <param name="Code">A stable snake_case word for scripts.</param>
-/// <param name="Count">How many of it, at least 1.</param>
-/// <param name="Message">What it is and what it means for printing.</param>
-public sealed record Finding(string Code, int Count, string Message);

@@ -1,0 +1,83 @@
+using System.Globalization;
+using System.Security.Cryptography;
+using System.Text;
+using System.Text.Json;
+using System.Text.Json.Nodes;
+using Platewright.Fit;
+using Platewright.Machines;
+using Platewright.Study.Examining;
+using Platewright.Study.Store;
+
+namespace Platewright.Tests.Study;
+
+/// <summary>
+/// The output of each stage for fixed inputs, as a hash for each version of the stage. A stage that computes something else under
+/// an old version would be served old answers from people's stores: raise its version in <c>Stage.cs</c>, then pin the new hash.
+/// </summary>
+public sealed class StagePinTests : IDisposable
+{
+    // Processors and libraries differ in the last digits of a number.
+    private const string SixDigits = "G6";
+
+    private static readonly Dictionary<string, string> Pinned = new(StringComparer.Ordinal)
+    {
+        ["examine 1"] = "?",
+        ["fit 1"] = "?",
+        ["need 1"] = "?",
+    };
+
+    private readonly ScratchFolder _folder = new();
+
+    public void Dispose() => _folder.Dispose();
+
+    [Fact]
+    public void Examine_OfFixedFile_IsPinned()
+    {
+        TestModels.WriteBox(_folder["box.stl"], 40, 30, 20);
+        Examination found = Examiner.Examine(
+            _folder["box.stl"], ExamineOptions.Default with { WithLook = true }, CancellationToken.None);
+        Check(Stage.Examine, JsonSerializer.Serialize(found, StoredJson.Default.Examination));
+    }
+
+    [Fact]
+    public void Fit_OfFixedPart_IsPinned()
+    {
+        Machine machine = MachineArguments.WithMargin(MachineArguments.Box("110,100,90"), 2);
+        FitResult fit = FitSolver.Solve(Lump(), machine, new Allowance(), new FitOptions(), CancellationToken.None);
+        Check(Stage.Fit, JsonSerializer.Serialize(fit, StoredJson.Default.FitResult));
+    }
+
+    [Fact]
+    public void Need_OfFixedPart_IsPinned()
+    {
+        SizeNeed need = SizeNeedSolver.Solve(Lump(), new FitOptions(), CancellationToken.None);
+        Check(Stage.Need, JsonSerializer.Serialize(need, StoredJson.Default.SizeNeed));
+    }
+
+    private PreparedPart Lump()
+    {
+        TestModels.WriteLump(_folder["lump.stl"], seed: 1);
+        ExaminedPart part = Examiner.Examine(_folder["lump.stl"], ExamineOptions.Default, CancellationToken.None).Parts[0];
+        return new PreparedPart(new PartShape(part.ToHull(), Shrinkage: 0.005, BrimMm: 3));
+    }
+
+    private static void Check(Stage stage, string json)
+    {
+        string steady = Steady(JsonNode.Parse(json))!.ToJsonString();
+        string hash = Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(steady)))[..16];
+        string version = $"{stage.Name} {stage.Version}";
+        Assert.True(Pinned.TryGetValue(version, out string? pinned), $"No hash is pinned for {version}; it is {hash}.");
+        Assert.True(pinned == hash,
+            $"The stage {stage.Name} computes something else than it did as version {stage.Version} ({hash}, pinned {pinned}): " +
+            "raise its version in Stage.cs and pin the new hash.");
+    }
+
+    private static JsonNode? Steady(JsonNode? node) => node switch
+    {
+        JsonObject o => new JsonObject(o.Select(p => KeyValuePair.Create(p.Key, Steady(p.Value)))),
+        JsonArray a => new JsonArray([.. a.Select(Steady)]),
+        JsonValue v when v.GetValueKind() == JsonValueKind.Number =>
+            JsonValue.Create(v.GetValue<double>().ToString(SixDigits, CultureInfo.InvariantCulture)),
+        _ => node?.DeepClone(),
+    };
+}
