@@ -6,13 +6,13 @@ namespace Platewright.Tests.Cli;
 /// <summary>Ctrl-C, a kill at any moment, and two processes on one store lose nothing that was finished.</summary>
 public sealed class InterruptionTests : IDisposable
 {
-    private const int Parts = 24;
+    private const int Parts = 12;
 
     private readonly ScratchFolder _folder = new();
 
     public InterruptionTests()
     {
-        for (int i = 0; i < Parts; i++) TestModels.WriteLump(_folder["models", $"lump{i:00}.stl"], seed: i, rings: 13);
+        for (int i = 0; i < Parts; i++) TestModels.WriteLump(_folder["models", $"lump{i:00}.stl"], seed: i, rings: 8);
     }
 
     public void Dispose() => _folder.Dispose();
@@ -42,7 +42,7 @@ public sealed class InterruptionTests : IDisposable
         for (int kill = 0; kill < 4; kill++)
         {
             using BuiltCommand command = Start("store", "rough");
-            WaitForResults("store", known + 7 + 13 * kill, command);
+            WaitForResults("store", known + 5 + 9 * kill, command);
             command.Kill();
             command.WaitForEnd();
             int now = Results("store");

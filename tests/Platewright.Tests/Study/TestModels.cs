@@ -18,7 +18,7 @@ internal static class TestModels
     }
 
     /// <summary>A closed lumpy ball of about 100 mm with many hull corners: a part that takes a while to fit.</summary>
-    public static void WriteLump(string path, int seed, int rings = 9)
+    public static void WriteLump(string path, int seed, int rings = 6)
     {
         Random random = new(seed);
         int around = 2 * rings;
