@@ -1,4 +1,5 @@
 using Platewright.Formats;
+using Platewright.Geometry;
 using Platewright.Study.Documents;
 using Platewright.Study.Examining;
 
