@@ -7,7 +7,19 @@ const whole = new Intl.NumberFormat(undefined, { maximumFractionDigits: 0 });
 /** Keeps a number and its unit on one line. */
 const NB = '\u00a0';
 
-export const mm = (value: number) => `${one.format(value)}${NB}mm`;
+const few = new Intl.NumberFormat(undefined, { maximumSignificantDigits: 3 });
+const METRE_MM = 1000;
+const LARGEST_IN_MM = 20_000;
+const LARGEST_IN_M = 1e6 * METRE_MM;
+
+/** A length. Files drawn in the wrong unit, or broken ones, give lengths that only metres or powers of ten can say. */
+export const mm = (value: number) => length(value, one);
+
+function length(value: number, digits: Intl.NumberFormat): string {
+  if (Math.abs(value) <= LARGEST_IN_MM) return `${digits.format(value)}${NB}mm`;
+  return Math.abs(value) <= LARGEST_IN_M ? `${few.format(value / METRE_MM)}${NB}m` : `${value.toExponential(1)}${NB}mm`;
+}
+
 export const count = (value: number) => whole.format(value);
 export const plural = (n: number, word: string) => `${whole.format(n)}${NB}${word}${n === 1 ? '' : 's'}`;
 export const percent = (share: number) => `${whole.format(share * 100)}${NB}%`;
@@ -15,8 +27,17 @@ export const percent = (share: number) => `${whole.format(share * 100)}${NB}%`;
 export const scalePercent = (scale: number) => `${oneAlways.format(Math.floor(scale * 1000) / 10)}${NB}%`;
 export const between = (s: Share) => `${whole.format(s.low * 100)}–${percent(s.high)}`;
 /** What is missing, rounded up: a promise of 0.0 mm would be wrong. */
-export const missing = (value: number) => `${oneAlways.format(Math.max(0.1, Math.ceil(value * 10 - 1e-6) / 10))}${NB}mm`;
-export const sizes = (values: readonly number[]) => `${values.map((v) => one.format(v)).join(' × ')}${NB}mm`;
+export const missing = (value: number) => length(Math.max(0.1, Math.ceil(value * 10 - 1e-6) / 10), oneAlways);
+export function sizes(values: readonly number[]): string {
+  if (values.some((v) => Math.abs(v) > LARGEST_IN_MM)) return values.map(mm).join(' × ');
+  return `${values.map((v) => one.format(v)).join(' × ')}${NB}mm`;
+}
+
+/** Keeps numbers with their units and names in quotes in one piece when a sentence breaks into lines. */
+export const tie = (text: string) => text.replace(/(\d) (%|mm|m|°C)(?![a-z])/g, `$1${NB}$2`);
+
+/** How large a part may become: a share of its size, or times its size where that is plainer. */
+export const largest = (scale: number) => (scale < 2 ? `${scalePercent(scale)} of its size` : `${one.format(Math.floor(scale * 10) / 10)} times its size`);
 
 export function price(machine: Machine): string | null {
   if (!machine.price) return null;

@@ -7,8 +7,8 @@ import type { Domain } from './scale';
 
 export const NAME_PX = 14;
 export const PRICE_PX = 12;
-const LANE_PX = 40;
-const LANES = 4;
+const LANE_PX = 38;
+const LANES = 5;
 /** Below this width machines are marked by letters, and a list below the line names them. */
 const ROOM_FOR_NAMES_PX = 620;
 export const RULE_PX = 40;

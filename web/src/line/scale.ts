@@ -10,6 +10,7 @@ export interface Domain {
 const RULE_STEP_MM = 50;
 /** Work far larger than any machine would squeeze the rest of the line. */
 const BEYOND_LARGEST_MACHINE = 2;
+const BELOW_SMALLEST_MACHINE = 0.6;
 
 export function domainOf(study: Study): Domain {
   const edges = study.machines.map((m) => m.edge_mm);
@@ -17,7 +18,9 @@ export function domainOf(study: Study): Domain {
   const largest = edges.length > 0 ? Math.max(...edges) * BEYOND_LARGEST_MACHINE : Infinity;
   const shown = [...edges, ...needs.filter((n) => n <= largest)];
   if (shown.length === 0) return { from: 0, to: 500 };
-  const from = Math.max(0, Math.floor((Math.min(...shown) * 0.8) / RULE_STEP_MM) * RULE_STEP_MM);
+  // Work far smaller than the smallest machine says nothing about machines: the line begins below that one.
+  const least = Math.max(0.8 * Math.min(...shown), edges.length > 0 ? BELOW_SMALLEST_MACHINE * Math.min(...edges) : 0);
+  const from = Math.floor(least / RULE_STEP_MM) * RULE_STEP_MM;
   const to = Math.ceil((Math.max(...shown) * 1.06) / RULE_STEP_MM) * RULE_STEP_MM;
   return { from, to: Math.max(to, from + 2 * RULE_STEP_MM) };
 }
