@@ -16,7 +16,7 @@ public sealed partial class SizeLineTests(Browser browser)
 
         Assert.Empty(report.Requests);
         Assert.Empty(report.Complaints);
-        Assert.Equal(FixtureStudy.WithModels.Headline, await report.Page.Locator("h1").TextContentAsync());
+        Assert.Equal(FixtureStudy.WithModels.Headline, await Plain(report.Page.Locator("h1")));
     }
 
     [Theory]
