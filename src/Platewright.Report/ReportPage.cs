@@ -15,7 +15,7 @@ public static class ReportPage
         string bundle = ReadBundle();
         int at = bundle.IndexOf(Placeholder, StringComparison.Ordinal);
         if (at < 0) throw new InvalidOperationException($"Bug in Platewright: the page has no place for {Placeholder}.");
-        string json = JsonForHtml(JsonSerializer.Serialize(study, DocumentJson.Compact));
+        string json = JsonForHtml(JsonSerializer.Serialize(study, PageJson.Options));
         return string.Concat(bundle.AsSpan(0, at), json, bundle.AsSpan(at + Placeholder.Length));
     }
 

@@ -110,8 +110,16 @@ export interface Part {
   findings: { code: string; count: number; message: string }[];
   need: Need;
   fits: PartFit[];
-  model?: Maybe<{ positions: string; corners: string }>;
+  model?: Maybe<ViewModel>;
   picture?: Maybe<string>;
+}
+
+/** A light mesh: base64 of little-endian uint16, points in steps from `low_mm`, and three points for each triangle. */
+export interface ViewModel {
+  low_mm: number[];
+  step_mm: number;
+  positions: string;
+  corners: string;
 }
 
 export interface PartFit {

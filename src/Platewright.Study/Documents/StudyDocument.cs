@@ -127,8 +127,12 @@ public sealed record WayDocument(
 /// <summary>Scale first, then rotate, then translate: where the part lies in the build volume's coordinates.</summary>
 public sealed record PoseDocument(double Scale, IReadOnlyList<double> Rotation, IReadOnlyList<double> TranslationMm);
 
-/// <summary>A simplified mesh to look at: base64 of little-endian float32 x, y, z (mm) and of uint32 triangle corners.</summary>
-public sealed record ModelDocument(string Positions, string Corners);
+/// <summary>A simplified mesh to look at, in whole steps from its least corner: fine enough for the eye, small in the file.</summary>
+/// <param name="LowMm">Least x, y, z, mm.</param>
+/// <param name="StepMm">Length of a step, mm.</param>
+/// <param name="Positions">Base64 of little-endian uint16: x, y, z of each point, in steps from <paramref name="LowMm"/>.</param>
+/// <param name="Corners">Base64 of little-endian uint16: three points for each triangle.</param>
+public sealed record ModelDocument(IReadOnlyList<double> LowMm, double StepMm, string Positions, string Corners);
 
 /// <param name="Kind">fits or can_make.</param>
 /// <param name="Heat">For can_make: what the imagined machine heats to.</param>

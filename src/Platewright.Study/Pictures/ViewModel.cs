@@ -7,33 +7,37 @@ namespace Platewright.Study.Pictures;
 /// <summary>A part's geometry as the page turns it about: thinned to what the eye needs, in the part's own coordinates.</summary>
 public static class ViewModel
 {
-    /// <summary>Triangles for each part, so that the page of a study with so many parts stays light to open.</summary>
-    /// <remarks>In few steps, so that one more part seldom changes the models of all others.</remarks>
-    public static int TrianglesFor(int parts) => parts switch
-    {
-        <= 20 => 3000,
-        <= 60 => 1200,
-        <= 200 => 600,
-        _ => 300,
-    };
+    /// <summary>More would not leave every point a number of 16 bits.</summary>
+    private const int MostTrianglesOfAll = ushort.MaxValue / 3;
 
     /// <param name="mesh">Any mesh; what is not finite is left out.</param>
-    /// <param name="mostTriangles">At least 12.</param>
+    /// <param name="mostTriangles">12 to 21,845.</param>
     public static ModelDocument Of(Mesh mesh, int mostTriangles)
     {
+        if (mostTriangles is < 12 or > MostTrianglesOfAll)
+            throw new ArgumentOutOfRangeException(nameof(mostTriangles), mostTriangles, "12 to 21,845 triangles can be shown.");
         Mesh thin = MeshThinner.Thin(mesh, mostTriangles);
-        var positions = new byte[thin.Vertices.Length * 3 * sizeof(float)];
-        for (int i = 0; i < thin.Vertices.Length; i++)
+        Bounds3 box = thin.Vertices.Length == 0 ? default : thin.Bounds;
+        double longest = Math.Max(box.Size.X, Math.Max(box.Size.Y, box.Size.Z));
+        double step = longest > 0 ? longest / ushort.MaxValue : 1;
+        var positions = new List<double>(thin.Vertices.Length * 3);
+        foreach (Vec3 v in thin.Vertices)
         {
-            Vec3 v = thin.Vertices[i];
-            Span<byte> at = positions.AsSpan(i * 3 * sizeof(float));
-            BinaryPrimitives.WriteSingleLittleEndian(at, (float)v.X);
-            BinaryPrimitives.WriteSingleLittleEndian(at[4..], (float)v.Y);
-            BinaryPrimitives.WriteSingleLittleEndian(at[8..], (float)v.Z);
+            Vec3 steps = (v - box.Min) / step;
+            positions.AddRange([steps.X, steps.Y, steps.Z]);
         }
-        var corners = new byte[thin.Corners.Length * sizeof(uint)];
-        for (int i = 0; i < thin.Corners.Length; i++)
-            BinaryPrimitives.WriteUInt32LittleEndian(corners.AsSpan(i * sizeof(uint)), (uint)thin.Corners[i]);
-        return new ModelDocument(Convert.ToBase64String(positions), Convert.ToBase64String(corners));
+        return new ModelDocument(
+            [box.Min.X, box.Min.Y, box.Min.Z], step, Pack(positions), Pack([.. thin.Corners.ToArray().Select(c => (double)c)]));
+    }
+
+    private static string Pack(List<double> numbers)
+    {
+        var bytes = new byte[numbers.Count * sizeof(ushort)];
+        for (int i = 0; i < numbers.Count; i++)
+        {
+            var whole = (ushort)Math.Clamp(Math.Round(numbers[i]), 0, ushort.MaxValue);
+            BinaryPrimitives.WriteUInt16LittleEndian(bytes.AsSpan(i * sizeof(ushort)), whole);
+        }
+        return Convert.ToBase64String(bytes);
     }
 }

@@ -1,4 +1,3 @@
-using System.Runtime.InteropServices;
 using Platewright.Geometry;
 using Platewright.Study.Documents;
 using Platewright.Study.Pictures;
@@ -70,20 +69,7 @@ internal static class FixtureStudy
             null, row.AnyOf, allowed, size, [.. size.OrderDescending()], wanted ? null : row.Size.X * row.Size.Y * row.Size.Z * 0.3,
             mesh?.TriangleCount ?? 0, !wanted, wall,
             wall < 0.45 ? [new("thin_wall", 2, "The thinnest wall is 0.3 mm, below one bead of 0.45 mm: it would vanish.")] : [],
-            FixtureFit.Need(row.Size, allowed, heat, wall), [], mesh is not null ? ModelOf(mesh) : null,
+            FixtureFit.Need(row.Size, allowed, heat, wall), [], mesh is not null ? ViewModel.Of(mesh, 1200) : null,
             PartPicture.ToDataUri(picture));
-    }
-
-    private static ModelDocument ModelOf(Mesh mesh)
-    {
-        var positions = new float[mesh.Vertices.Length * 3];
-        for (int i = 0; i < mesh.Vertices.Length; i++)
-        {
-            Vec3 v = mesh.Vertices[i];
-            (positions[3 * i], positions[3 * i + 1], positions[3 * i + 2]) = ((float)v.X, (float)v.Y, (float)v.Z);
-        }
-        return new(
-            Convert.ToBase64String(MemoryMarshal.AsBytes<float>(positions)),
-            Convert.ToBase64String(MemoryMarshal.AsBytes(mesh.Corners)));
     }
 }

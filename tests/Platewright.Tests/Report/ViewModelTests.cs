@@ -1,4 +1,4 @@
-using System.Runtime.InteropServices;
+using System.Buffers.Binary;
 using Platewright.Geometry;
 using Platewright.Study.Documents;
 using Platewright.Study.Pictures;
@@ -14,7 +14,9 @@ public sealed class ViewModelTests
         ModelDocument model = ViewModel.Of(cube, 100);
 
         Assert.Equal(cube.TriangleCount, Corners(model).Length / 3);
-        Assert.Equal(cube.Bounds, Bounds3.Of(Positions(model)));
+        Bounds3 shown = Bounds3.Of(Positions(model));
+        Assert.Equal(0, (shown.Min - cube.Bounds.Min).Length, 1e-9);
+        Assert.Equal(0, (shown.Max - cube.Bounds.Max).Length, model.StepMm);
     }
 
     [Theory]
@@ -37,16 +39,21 @@ public sealed class ViewModelTests
     {
         Mesh mesh = new([new(0, 0, 0), new(1, 0, 0), new(0, 1, 0), new(double.PositiveInfinity, 0, 0)], [0, 1, 2, 0, 1, 3]);
 
-        Assert.Equal([0u, 1u, 2u], Corners(ViewModel.Of(mesh, 100)));
+        Assert.Equal([0, 1, 2], Corners(ViewModel.Of(mesh, 100)));
     }
 
-    private static uint[] Corners(ModelDocument model) =>
-        MemoryMarshal.Cast<byte, uint>(Convert.FromBase64String(model.Corners)).ToArray();
+    private static int[] Corners(ModelDocument model) => Unpack(model.Corners);
 
     private static Vec3[] Positions(ModelDocument model)
     {
-        float[] all = MemoryMarshal.Cast<byte, float>(Convert.FromBase64String(model.Positions)).ToArray();
-        return [.. all.Chunk(3).Select(p => new Vec3(p[0], p[1], p[2]))];
+        Vec3 low = new(model.LowMm[0], model.LowMm[1], model.LowMm[2]);
+        return [.. Unpack(model.Positions).Chunk(3).Select(p => low + model.StepMm * new Vec3(p[0], p[1], p[2]))];
+    }
+
+    private static int[] Unpack(string numbers)
+    {
+        byte[] bytes = Convert.FromBase64String(numbers);
+        return [.. Enumerable.Range(0, bytes.Length / 2).Select(i => (int)BinaryPrimitives.ReadUInt16LittleEndian(bytes.AsSpan(2 * i)))];
     }
 
     /// <summary>The same shape with each triangle cut in four, again and again.</summary>

@@ -9,20 +9,19 @@ export interface Model {
 }
 
 export function decodeModel(part: Part): Model | null {
-  if (part.model) {
-    return {
-      positions: new Float32Array(bytesOf(part.model.positions)),
-      corners: new Uint32Array(bytesOf(part.model.corners)),
-    };
-  }
-  return part.wanted ? boxModel(part.size_mm) : null;
+  if (!part.model) return part.wanted ? boxModel(part.size_mm) : null;
+  const { low_mm, step_mm } = part.model;
+  const steps = numbersOf(part.model.positions);
+  return {
+    positions: Float32Array.from(steps, (s, i) => low_mm[i % 3] + step_mm * s),
+    corners: Uint32Array.from(numbersOf(part.model.corners)),
+  };
 }
 
-function bytesOf(base64: string): ArrayBuffer {
+/** Little-endian numbers of 16 bits, whatever the order of bytes in this machine. */
+function numbersOf(base64: string): Uint16Array {
   const text = atob(base64);
-  const bytes = new Uint8Array(text.length);
-  for (let i = 0; i < text.length; i++) bytes[i] = text.charCodeAt(i);
-  return bytes.buffer;
+  return Uint16Array.from({ length: text.length / 2 }, (_, i) => text.charCodeAt(2 * i) | (text.charCodeAt(2 * i + 1) << 8));
 }
 
 /** A wanted part: the box with its dimensions, its least corner at the origin. */
