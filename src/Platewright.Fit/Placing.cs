@@ -19,20 +19,18 @@ internal sealed class Placing(PreparedPart part, UsableVolume volume)
     public WayOfFitting AsDrawn() => Lay(part.AsDrawn, volume.Surface.LayAt(part.AsDrawn, 0, Brim), [0]);
 
     /// <summary>Any turn about the vertical, standing as drawn.</summary>
-    public WayOfFitting Upright() => LayTurned(part.AsDrawn);
+    public WayOfFitting Upright() => LayTurned(part.AsDrawn, 0);
 
     /// <summary>Resting on any face of the hull, at any turn.</summary>
     public WayOfFitting Turned()
     {
         WayOfFitting? best = null;
-        foreach (Stand stand in part.Stands)
+        foreach (Shadow stand in part.Stands)
         {
             // Lowest first: from the first stand too tall to improve, none does.
             double byHeight = volume.HeightMm / stand.HeightMm / part.Growth;
             if (best is not null && byHeight <= best.LargestScale) break;
-            double byArea = Math.Sqrt(volume.Surface.AreaMm2 / stand.Shadow.AreaMm2) / part.Growth;
-            if (best is not null && byArea <= best.LargestScale) continue;
-            WayOfFitting way = LayTurned(stand.Shadow);
+            WayOfFitting way = LayTurned(stand, best?.LargestScale ?? 0);
             if (best is null || way.LargestScale > best.LargestScale) best = way;
         }
         return best ?? Upright();
@@ -41,7 +39,7 @@ internal sealed class Placing(PreparedPart part, UsableVolume volume)
     /// <summary>Exactly this rotation.</summary>
     public WayOfFitting At(Rotation rotation)
     {
-        Shadow shadow = Shadow.Of(part.Grid.Vertices, rotation);
+        var shadow = new Shadow(part.Grid, rotation);
         return Lay(shadow, volume.Surface.LayAt(shadow, 0, Brim), [0]);
     }
 
@@ -61,15 +59,15 @@ internal sealed class Placing(PreparedPart part, UsableVolume volume)
     /// <summary>What is left (negative: missing) at 100 % along the tightest direction, mm.</summary>
     public double ClearanceMm(WayOfFitting way)
     {
-        Shadow shadow = Shadow.Of(part.Grid.Vertices, way.Pose.Rotation);
+        var shadow = new Shadow(part.Grid, way.Pose.Rotation);
         return Math.Min(
             volume.HeightMm - shadow.HeightMm * part.Growth,
             volume.Surface.ClearanceMm(shadow, 0, part.Growth, Brim));
     }
 
-    private WayOfFitting LayTurned(Shadow shadow)
+    private WayOfFitting LayTurned(Shadow shadow, double above)
     {
-        Laying best = volume.Surface.LayTurned(shadow, Brim);
+        Laying best = volume.Surface.LayTurned(shadow, Brim, above * part.Growth);
         return Lay(shadow, best, _keepOuts is null ? [best.Angle] : KeepOutPlacer.AnglesFrom(best.Angle));
     }
 

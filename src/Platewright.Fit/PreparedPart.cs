@@ -14,7 +14,7 @@ public sealed class PreparedPart
     private const double WidthGap = 1e-9;
     private const int WidthCells = 60_000;
     private Shadow? _asDrawn;
-    private List<Stand>? _stands;
+    private List<Shadow>? _stands;
     private (double AtLeast, Rotation Rotation)? _leastWidth;
 
     /// <summary>Prepares <paramref name="shape"/>.</summary>
@@ -35,10 +35,10 @@ public sealed class PreparedPart
 
     internal SupportGrid Grid { get; }
 
-    internal Shadow AsDrawn => _asDrawn ??= Shadow.Of(Shape.Hull.Vertices, Rotation.Identity);
+    internal Shadow AsDrawn => _asDrawn ??= new Shadow(Grid, Rotation.Identity);
 
     /// <summary>Every way of resting on a face of the hull, lowest first.</summary>
-    internal IReadOnlyList<Stand> Stands => _stands ??= FindStands();
+    internal IReadOnlyList<Shadow> Stands => _stands ??= FindStands();
 
     /// <summary>A proved lower bound of the part's least width, mm, and the rotation that lays it along z.</summary>
     internal (double AtLeast, Rotation Rotation) LeastWidth(CancellationToken stop)
@@ -54,36 +54,14 @@ public sealed class PreparedPart
     internal SearchResult FindLeastWidth(ICellListener? listener, CancellationToken stop) =>
         new RotationSearch(Grid, new SlabContainer(1), listener, stop).Run([], WidthGap, WidthCells);
 
-    private List<Stand> FindStands()
+    private List<Shadow> FindStands()
     {
-        var stands = new List<Stand>();
+        var stands = new List<Shadow>();
         ConvexHull hull = Shape.Hull;
-        foreach (HullFace face in hull.Faces) stands.Add(new Stand(this, Rotation.Between(face.Normal, -Vec3.UnitZ)));
+        foreach (HullFace face in hull.Faces) stands.Add(new Shadow(Grid, Rotation.Between(face.Normal, -Vec3.UnitZ)));
         if (hull.Dimension == 1)
-            stands.Add(new Stand(this, Rotation.Between(hull.Vertices[1] - hull.Vertices[0], Vec3.UnitX)));
-        if (hull.Dimension == 0) stands.Add(new Stand(this, Rotation.Identity));
+            stands.Add(new Shadow(Grid, Rotation.Between(hull.Vertices[1] - hull.Vertices[0], Vec3.UnitX)));
+        if (hull.Dimension == 0) stands.Add(new Shadow(Grid, Rotation.Identity));
         return [.. stands.OrderBy(s => s.HeightMm)];
     }
-}
-
-/// <summary>One way of resting; its shadow is found when asked for.</summary>
-internal sealed class Stand
-{
-    private readonly PreparedPart _part;
-    private Shadow? _shadow;
-
-    public Stand(PreparedPart part, Rotation rotation)
-    {
-        _part = part;
-        Rotation = rotation;
-        Vec3 up = rotation.ToMatrix().Row2;
-        ReadOnlySpan<Vec3> vertices = part.Grid.Vertices;
-        HeightMm = (vertices[part.Grid.Farthest(up)] - vertices[part.Grid.Farthest(-up)]).Dot(up);
-    }
-
-    public Rotation Rotation { get; }
-
-    public double HeightMm { get; }
-
-    public Shadow Shadow => _shadow ??= Shadow.Of(_part.Grid.Vertices, Rotation);
 }

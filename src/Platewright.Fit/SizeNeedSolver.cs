@@ -21,7 +21,7 @@ public static class SizeNeedSolver
     /// <exception cref="OperationCanceledException">Cancelled.</exception>
     public static SizeNeed Solve(PreparedPart part, FitOptions options, CancellationToken stop)
     {
-        List<(BedAndHeight Size, Rotation Rotation)> turned = [.. part.Stands.Select(s => Rest(part, s.Shadow))];
+        List<(BedAndHeight Size, Rotation Rotation)> turned = [.. part.Stands.Select(s => Rest(part, s))];
         List<(BedAndHeight Size, Rotation Rotation)> best = ParetoBest(turned);
         (BedAndHeight size, Rotation rotation) = best.MinBy(p => Math.Max(p.Size.BedMm, p.Size.HeightMm));
         double cubeTurned = Math.Max(size.BedMm, size.HeightMm);
@@ -60,7 +60,7 @@ public static class SizeNeedSolver
     // The bed and height of exactly this rotation.
     private static (BedAndHeight, Rotation) Stand(PreparedPart part, Rotation rotation)
     {
-        Shadow shadow = Shadow.Of(part.Grid.Vertices, rotation);
+        var shadow = new Shadow(part.Grid, rotation);
         double bed = SquareBed.At(shadow, 0, part.Growth, part.Shape.BrimMm);
         return (new BedAndHeight(bed, shadow.HeightMm * part.Growth), rotation);
     }

@@ -17,11 +17,8 @@ internal sealed class PolygonSurface : Surface
         (_normals, _offsets) = PolygonWalls.Of(polygon);
         _start = PolygonWalls.HoldingTriple(_normals, _offsets);
         _pointSymmetric = PolygonSymmetry.IsPointSymmetric(polygon);
-        AreaMm2 = ConvexPolygon.AreaMm2(polygon);
         (Middle, _inradius) = PolygonWalls.Incircle(_normals, _offsets, _start);
     }
-
-    public override double AreaMm2 { get; }
 
     public override IReadOnlyList<(Vec2 Normal, double Offset)> Walls => [.. _normals.Zip(_offsets)];
 
@@ -32,8 +29,8 @@ internal sealed class PolygonSurface : Surface
     public static PolygonSurface Rectangle(Vec2 corner, double widthMm, double depthMm) => new(
         [corner, corner + new Vec2(widthMm, 0), corner + new Vec2(widthMm, depthMm), corner + new Vec2(0, depthMm)]);
 
-    public override Laying LayTurned(Shadow shadow, double brimMm) =>
-        brimMm >= _inradius ? default : Scaled(new TurnSearch(Programme(shadow, brimMm)).Best(_pointSymmetric));
+    public override Laying LayTurned(Shadow shadow, double brimMm, double above) =>
+        brimMm >= _inradius ? default : Scaled(new TurnSearch(Programme(shadow, brimMm)).Best(_pointSymmetric, 1 / above));
 
     public override Laying LayAt(Shadow shadow, double angle, double brimMm) =>
         brimMm >= _inradius ? default : Scaled(Programme(shadow, brimMm).At(angle));
@@ -42,8 +39,7 @@ internal sealed class PolygonSurface : Surface
     {
         int count = _normals.Length;
         var walls = new TurnedWall[brimMm > 0 ? 2 * count : count];
-        Vec2[] body = [.. shadow.Outline.Select(p => p * size)];
-        Vec2[] contact = [.. shadow.Contact.Select(p => p * size)];
+        IOutline body = shadow.Body(size), contact = new CornerOutline(shadow.Contact, size);
         for (int i = 0; i < walls.Length; i++)
         {
             bool brim = i >= count;
@@ -58,9 +54,13 @@ internal sealed class PolygonSurface : Surface
     {
         int count = _normals.Length;
         var walls = new List<TurnedWall>(2 * count);
-        for (int i = 0; i < count; i++) walls.Add(new TurnedWall(_normals[i], _offsets[i], 0, shadow.Outline));
+        IOutline body = shadow.Body(1);
+        for (int i = 0; i < count; i++) walls.Add(new TurnedWall(_normals[i], _offsets[i], 0, body));
         if (brimMm > 0)
-            for (int i = 0; i < count; i++) walls.Add(new TurnedWall(_normals[i], _offsets[i] - brimMm, 0, shadow.Contact));
+        {
+            var contact = new CornerOutline(shadow.Contact, 1);
+            for (int i = 0; i < count; i++) walls.Add(new TurnedWall(_normals[i], _offsets[i] - brimMm, 0, contact));
+        }
         return new TurnedWalls([.. walls], _start);
     }
 

@@ -1,56 +1,65 @@
+using Platewright.Fit.Search;
 using Platewright.Geometry;
 
 namespace Platewright.Fit.Planar;
 
 /// <summary>
-/// A part standing in one way on the build surface, at any angle about the vertical: the outline of its shadow, the
-/// outline of what touches the surface, and its height. All for the part as drawn (scale 1).
+/// A part standing in one way on the build surface, at any angle about the vertical: its shadow, the outline of what
+/// touches the surface, and its height. All for the part as drawn (scale 1).
 /// </summary>
 internal sealed class Shadow
 {
-    private Shadow(Rotation standing, Vec2[] outline, Vec2[] contact, double heightMm, double areaMm2)
+    private readonly SupportGrid _part;
+    private readonly Matrix3 _rows;
+    private readonly double _lowest;
+    private Vec2[]? _contact;
+
+    /// <param name="standing">The rotation that brings the part into this stand.</param>
+    public Shadow(SupportGrid part, Rotation standing)
     {
+        _part = part;
         Standing = standing;
-        Outline = outline;
-        Contact = contact;
-        HeightMm = heightMm;
-        AreaMm2 = areaMm2;
+        _rows = standing.ToMatrix();
+        ReadOnlySpan<Vec3> vertices = part.Vertices;
+        _lowest = vertices[part.Farthest(-_rows.Row2)].Dot(_rows.Row2);
+        HeightMm = vertices[part.Farthest(_rows.Row2)].Dot(_rows.Row2) - _lowest;
     }
 
-    /// <summary>The rotation that brings the part into this stand.</summary>
     public Rotation Standing { get; }
-
-    /// <summary>Corners of the shadow, convex, counter-clockwise, mm.</summary>
-    public Vec2[] Outline { get; }
-
-    /// <summary>Corners of the convex outline of the contact with the surface, mm.</summary>
-    public Vec2[] Contact { get; }
 
     public double HeightMm { get; }
 
-    public double AreaMm2 { get; }
+    /// <summary>Corners of the convex outline of the contact with the surface, mm.</summary>
+    public Vec2[] Contact => _contact ??= FindContact();
 
-    /// <summary>What touches the surface, as if it were the whole part.</summary>
-    public Shadow ContactOnly => new(Standing, Contact, Contact, HeightMm, ConvexPolygon.AreaMm2(Contact));
-
-    public static Shadow Of(ReadOnlySpan<Vec3> vertices, Rotation standing)
+    /// <summary>The shadow of every vertex, mm.</summary>
+    public Vec2[] Points()
     {
-        Matrix3 r = standing.ToMatrix();
-        double low = double.PositiveInfinity, high = double.NegativeInfinity;
-        foreach (Vec3 v in vertices)
-        {
-            double z = r.Row2.Dot(v);
-            low = Math.Min(low, z);
-            high = Math.Max(high, z);
-        }
-        var all = new Vec2[vertices.Length];
+        ReadOnlySpan<Vec3> vertices = _part.Vertices;
+        var points = new Vec2[vertices.Length];
+        for (int i = 0; i < points.Length; i++) points[i] = Flat(vertices[i]);
+        return points;
+    }
+
+    /// <summary>The whole shadow, times a factor.</summary>
+    public IOutline Body(double factor) => new Outline(this, factor);
+
+    private Vec2 Flat(Vec3 v) => new(_rows.Row0.Dot(v), _rows.Row1.Dot(v));
+
+    private Vec2[] FindContact()
+    {
         var touching = new List<Vec2>();
-        for (int i = 0; i < vertices.Length; i++)
+        foreach (Vec3 v in _part.Vertices)
+            if (_rows.Row2.Dot(v) <= _lowest + Tolerances.ContactBandMm) touching.Add(Flat(v));
+        return ConvexPolygon.Of(touching.ToArray());
+    }
+
+    private sealed class Outline(Shadow shadow, double factor) : IOutline
+    {
+        public Vec2 Farthest(Vec2 direction)
         {
-            all[i] = new Vec2(r.Row0.Dot(vertices[i]), r.Row1.Dot(vertices[i]));
-            if (r.Row2.Dot(vertices[i]) <= low + Tolerances.ContactBandMm) touching.Add(all[i]);
+            Vec3 u = shadow._rows.Row0 * direction.X + shadow._rows.Row1 * direction.Y;
+            return shadow.Flat(shadow._part.Vertices[shadow._part.Farthest(u)]) * factor;
         }
-        Vec2[] outline = ConvexPolygon.Of(all);
-        return new Shadow(standing, outline, ConvexPolygon.Of([.. touching]), high - low, ConvexPolygon.AreaMm2(outline));
     }
 }

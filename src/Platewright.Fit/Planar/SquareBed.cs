@@ -22,10 +22,13 @@ internal static class SquareBed
     // A square of edge 1 about the origin that grows until everything is inside.
     private static TurnedWalls Walls(Shadow shadow, double growth, double brimMm)
     {
-        Vec2[] body = [.. shadow.Outline.Select(p => p * growth)];
-        Vec2[] contact = [.. shadow.Contact.Select(p => p * growth)];
+        IOutline body = shadow.Body(growth);
         IEnumerable<TurnedWall> walls = Sides.Select(n => new TurnedWall(n, 0.5, 0, body));
-        if (brimMm > 0) walls = walls.Concat(Sides.Select(n => new TurnedWall(n, 0.5, brimMm, contact)));
+        if (brimMm > 0)
+        {
+            var contact = new CornerOutline(shadow.Contact, growth);
+            walls = walls.Concat(Sides.Select(n => new TurnedWall(n, 0.5, brimMm, contact)));
+        }
         return new TurnedWalls([.. walls], Start);
     }
 }

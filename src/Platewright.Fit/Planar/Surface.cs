@@ -14,11 +14,11 @@ internal readonly record struct Laying(double Scale, double Angle, Vec2 Offset);
 /// </summary>
 internal abstract class Surface
 {
-    /// <summary>Area, mm².</summary>
-    public abstract double AreaMm2 { get; }
-
-    /// <summary>The largest scale at any angle; exact up to rounding.</summary>
-    public abstract Laying LayTurned(Shadow shadow, double brimMm);
+    /// <summary>
+    /// The largest scale at any angle; exact up to rounding. Only scales above <paramref name="above"/> matter: where
+    /// there is none, some lower scale is given.
+    /// </summary>
+    public abstract Laying LayTurned(Shadow shadow, double brimMm, double above);
 
     /// <summary>The largest scale at a given angle.</summary>
     public abstract Laying LayAt(Shadow shadow, double angle, double brimMm);

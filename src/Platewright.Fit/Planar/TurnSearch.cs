@@ -13,7 +13,10 @@ internal sealed class TurnSearch(TurnedWalls walls)
     // Intervals are given up when they cannot improve on the best value by more than this, relative.
     private const double Worthwhile = 1e-13;
 
-    public TurnSample Best(bool halfTurnIsEnough)
+    /// <summary>The sample of least value.</summary>
+    /// <param name="halfTurnIsEnough">The walls are symmetric under a half turn.</param>
+    /// <param name="worthless">Values from here on are of no interest: the search gives up early where none is below.</param>
+    public TurnSample Best(bool halfTurnIsEnough, double worthless = double.PositiveInfinity)
     {
         int count = halfTurnIsEnough ? Octants / 2 : Octants;
         var stack = new Stack<(TurnSample Left, TurnSample Right)>();
@@ -28,7 +31,7 @@ internal sealed class TurnSearch(TurnedWalls walls)
         for (int n = 0; n < MostSamples && stack.TryPop(out (TurnSample Left, TurnSample Right) gap); n++)
         {
             if (Crossing(gap.Left, gap.Right) is not { } angle) continue;
-            if (Math.Max(gap.Left.BoundAt(angle), gap.Right.BoundAt(angle)) >= best.Value * (1 - Worthwhile)) continue;
+            if (Math.Max(gap.Left.BoundAt(angle), gap.Right.BoundAt(angle)) >= Math.Min(best.Value, worthless) * (1 - Worthwhile)) continue;
             TurnSample middle = walls.At(angle);
             if (middle.Value < best.Value) best = middle;
             stack.Push((gap.Left, middle));

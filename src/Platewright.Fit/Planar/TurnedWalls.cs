@@ -4,7 +4,7 @@ namespace Platewright.Fit.Planar;
 
 /// <summary>A wall and the convex outline that must stay behind it, plus a fixed distance kept from it.</summary>
 /// <param name="Keep">Added to the outline's reach, mm.</param>
-internal readonly record struct TurnedWall(Vec2 Normal, double Offset, double Keep, Vec2[] Outline);
+internal readonly record struct TurnedWall(Vec2 Normal, double Offset, double Keep, IOutline Outline);
 
 /// <summary>What the walls say at one angle: the value, and a sinusoid that the value is never below at any angle.</summary>
 /// <param name="Value">σ: by how much the walls must move out.</param>
@@ -19,6 +19,7 @@ internal sealed class TurnedWalls(TurnedWall[] walls, (int A, int B, int C) star
 {
     private readonly WallProgramme _programme = new();
     private readonly Wall[] _now = new Wall[walls.Length];
+    private readonly Vec2[] _corners = new Vec2[walls.Length];
 
     public TurnSample At(double angle)
     {
@@ -28,17 +29,9 @@ internal sealed class TurnedWalls(TurnedWall[] walls, (int A, int B, int C) star
             ref readonly TurnedWall wall = ref walls[i];
             double dx = cos * wall.Normal.X + sin * wall.Normal.Y;
             double dy = cos * wall.Normal.Y - sin * wall.Normal.X;
-            int best = 0;
-            double most = double.NegativeInfinity;
-            Vec2[] outline = wall.Outline;
-            for (int k = 0; k < outline.Length; k++)
-            {
-                double reach = outline[k].X * dx + outline[k].Y * dy;
-                if (reach <= most) continue;
-                most = reach;
-                best = k;
-            }
-            _now[i] = new Wall(wall.Normal, wall.Offset, most + wall.Keep, best);
+            Vec2 corner = wall.Outline.Farthest(new Vec2(dx, dy));
+            _corners[i] = corner;
+            _now[i] = new Wall(wall.Normal, wall.Offset, corner.X * dx + corner.Y * dy + wall.Keep, i);
         }
         _programme.Start(_now[start.A], _now[start.B], _now[start.C]);
         _programme.Solve(_now);
@@ -47,19 +40,11 @@ internal sealed class TurnedWalls(TurnedWall[] walls, (int A, int B, int C) star
         {
             Wall wall = _programme.WallAt(k);
             double weight = _programme.WeightAt(k);
-            TurnedWall source = Source(wall);
-            Vec2 p = source.Outline[wall.Vertex];
-            constant += weight * source.Keep;
+            Vec2 p = _corners[wall.Vertex];
+            constant += weight * walls[wall.Vertex].Keep;
             a += weight * wall.Normal.Dot(p);
             b += weight * (wall.Normal.Y * p.X - wall.Normal.X * p.Y);
         }
         return new TurnSample(angle, _programme.Value, constant, a, b, _programme.Offset);
-    }
-
-    private TurnedWall Source(in Wall wall)
-    {
-        for (int i = 0; i < walls.Length; i++)
-            if (_now[i] == wall) return walls[i];
-        throw new InvalidOperationException("Bug in Platewright: a wall of the basis is not among the walls.");
     }
 }

@@ -6,7 +6,7 @@ namespace Platewright.Fit.Planar;
 /// <param name="Normal">Outward unit normal of the wall.</param>
 /// <param name="Offset">Distance of the wall from the origin along it, mm.</param>
 /// <param name="Reach">How far the shadow reaches along the normal, mm.</param>
-/// <param name="Vertex">The vertex that reaches farthest.</param>
+/// <param name="Vertex">Which vertex reaches farthest; the caller's number.</param>
 internal readonly record struct Wall(Vec2 Normal, double Offset, double Reach, int Vertex);
 
 /// <summary>

@@ -15,6 +15,19 @@ internal abstract class Container
     /// </summary>
     public abstract int Touch(SupportGrid part, in Matrix3 rotation, Span<Contact> contacts);
 
+    /// <summary>
+    /// Says that until the next call only rotations within <paramref name="angle"/> of this one matter: contacts may then
+    /// leave out vertices that are unlikely to bind. A bound from fewer vertices still holds.
+    /// </summary>
+    /// <param name="among">The vertices kept for a wider angle around, or null for all.</param>
+    /// <returns>The vertices kept, or null for all.</returns>
+    public virtual int[]? Narrow(SupportGrid part, in Matrix3 rotation, double angle, int[]? among) => null;
+
+    /// <summary>Takes all vertices back in.</summary>
+    public virtual void Widen()
+    {
+    }
+
     /// <summary>The rotations to search, up to the container's own symmetry.</summary>
     public abstract RotationDomain Domain { get; }
 

@@ -7,6 +7,7 @@ namespace Platewright.Fit.Search;
 internal sealed class CylinderContainer(double radius, double height) : Container
 {
     private Vec2[] _shadow = [];
+    private int[]? _near;
 
     public override RotationDomain Domain => RotationDomain.Tilts;
 
@@ -17,12 +18,37 @@ internal sealed class CylinderContainer(double radius, double height) : Containe
     public override int Touch(SupportGrid part, in Matrix3 rotation, Span<Contact> contacts)
     {
         contacts[0] = Slab(part, rotation, Vec3.UnitZ, height);
-        ReadOnlySpan<Vec3> vertices = part.Vertices;
-        if (_shadow.Length != vertices.Length) _shadow = new Vec2[vertices.Length];
-        for (int i = 0; i < vertices.Length; i++)
-            _shadow[i] = new Vec2(rotation.Row0.Dot(vertices[i]), rotation.Row1.Dot(vertices[i]));
-        contacts[1] = Held(EnclosingCircle.Of(_shadow));
+        contacts[1] = Held(CircleAt(part, rotation));
         return 2;
+    }
+
+    public override int[]? Narrow(SupportGrid part, in Matrix3 rotation, double angle, int[]? among)
+    {
+        _near = among;
+        if (angle >= Math.PI / 2) return _near;
+        EnclosingCircle circle = CircleAt(part, rotation);
+        // A turn by the angle moves a vertex and the circle by no more than this: only those near the rim can reach it.
+        double rim = circle.RadiusMm - 2 * angle * part.Radius;
+        var near = new List<int>();
+        for (int i = 0; i < _shadow.Length; i++)
+            if ((_shadow[i] - circle.Center).Length >= rim) near.Add(among?[i] ?? i);
+        return _near = [.. near];
+    }
+
+    public override void Widen() => _near = null;
+
+    private EnclosingCircle CircleAt(SupportGrid part, in Matrix3 rotation)
+    {
+        ReadOnlySpan<Vec3> vertices = part.Vertices;
+        int count = _near?.Length ?? vertices.Length;
+        if (_shadow.Length != count) _shadow = new Vec2[count];
+        for (int i = 0; i < count; i++)
+        {
+            Vec3 v = vertices[_near?[i] ?? i];
+            _shadow[i] = new Vec2(rotation.Row0.Dot(v), rotation.Row1.Dot(v));
+        }
+        EnclosingCircle circle = EnclosingCircle.Of(_shadow);
+        return _near is null ? circle : circle with { A = _near[circle.A], B = _near[circle.B], C = _near[circle.C] };
     }
 
     // Normals λ (p − centre), made to cancel exactly, over what the circle allows them together.

@@ -6,7 +6,7 @@ namespace Platewright.Fit.Search;
 internal sealed class Polisher(SupportGrid part, Container container)
 {
     private const int MostSteps = 60;
-    private const int MostContactsPerStep = 40;
+    private const int MostContactsPerStep = 24;
     private readonly ActiveSet _active = new();
     private readonly Contact[] _touch = new Contact[Container.MostContacts];
 
@@ -64,7 +64,8 @@ internal sealed class Polisher(SupportGrid part, Container container)
 
     private Vec3 Solve(Rotation rotation, in Contact binding, in Matrix3 matrix, double trust)
     {
-        Matrix3 transposed = rotation.ToMatrix().Transposed();
+        Matrix3 here = rotation.ToMatrix(), transposed = here.Transposed();
+        container.Narrow(part, here, Math.Sqrt(3) * trust, null);
         _active.Start(binding, matrix, trust);
         for (int i = 0; i < MostContactsPerStep; i++)
         {
@@ -83,6 +84,7 @@ internal sealed class Polisher(SupportGrid part, Container container)
             }
             if (which < 0 || !_active.Enter(_touch[which], entering)) break;
         }
+        container.Widen();
         return _active.Step;
     }
 }

@@ -41,6 +41,7 @@ internal sealed class RotationSearch
     private int _cells;
     private int _budget;
     private bool _open;
+    private int[]? _near;
 
     public RotationSearch(SupportGrid part, Container container, ICellListener? listener, CancellationToken stop)
     {
@@ -115,11 +116,11 @@ internal sealed class RotationSearch
     {
         RotationDomain domain = _container.Domain;
         int children = domain.Flat ? 4 : 8;
-        var pools = new List<Contact[]> { Array.Empty<Contact>() };
+        var pools = new List<(Contact[] Contacts, int[]? Near)> { ([], null) };
         while (level.Count > 0)
         {
             var next = new List<Cell>();
-            var nextPools = new List<Contact[]>();
+            var nextPools = new List<(Contact[] Contacts, int[]? Near)>();
             foreach (Cell cell in level)
             {
                 if (domain.Excludes(cell.Center, half))
@@ -134,7 +135,7 @@ internal sealed class RotationSearch
                 {
                     _cells++;
                     if ((_cells & 1023) == 0) _stop.ThrowIfCancellationRequested();
-                    bound = Bound(RotationDomain.RotationAt(cell.Chart, cell.Center), alpha, pools[cell.Pool]);
+                    bound = Bound(RotationDomain.RotationAt(cell.Chart, cell.Center), alpha, pools[cell.Pool].Contacts, pools[cell.Pool].Near);
                     if (bound >= _threshold)
                     {
                         _leastBound = Math.Min(_leastBound, bound);
@@ -150,7 +151,7 @@ internal sealed class RotationSearch
                     continue;
                 }
                 _listener?.Split();
-                nextPools.Add(bounded ? _active.Contacts() : []);
+                nextPools.Add(bounded ? (_active.Contacts(), _near) : ([], null));
                 double h = half / 2;
                 for (int i = 0; i < children; i++)
                 {
@@ -160,6 +161,7 @@ internal sealed class RotationSearch
                     next.Add(new Cell(cell.Chart, c, nextPools.Count - 1));
                 }
             }
+            _container.Widen();
             level = next;
             pools = nextPools;
             half /= 2;
@@ -167,13 +169,14 @@ internal sealed class RotationSearch
     }
 
     // A proved lower bound of the value over the ball of radius alpha; the weights stay in _active.
-    private double Bound(Rotation rotation, double alpha, ReadOnlySpan<Contact> pool)
+    private double Bound(Rotation rotation, double alpha, ReadOnlySpan<Contact> pool, int[]? near)
     {
         Matrix3 r = rotation.ToMatrix();
         Matrix3 transposed = r.Transposed();
         ReadOnlySpan<Vec3> vertices = _part.Vertices;
         double cos = Math.Cos(alpha), sin = Math.Sin(alpha);
 
+        _near = _container.Narrow(_part, r, alpha, near);
         int touching = _container.Touch(_part, r, _touch);
         int first = 0;
         double most = double.NegativeInfinity;
@@ -182,13 +185,23 @@ internal sealed class RotationSearch
         {
             Matrix3 m = _touch[k].Moment(vertices) * transposed;
             double value = ActiveSet.ValueOf(m);
+            // A single contact often closes the cell.
+            if (value >= _threshold && BallBound(m, cos, sin) is double alone && alone >= _threshold)
+            {
+                _active.Start(_touch[k], m, alpha);
+                return alone;
+            }
             if (value <= most) continue;
             (first, most, matrix) = (k, value, m);
         }
-        if (most < _threshold) Try(rotation, alpha);
+        if (most < _threshold)
+        {
+            _container.Widen();
+            Try(rotation, alpha);
+            _near = _container.Narrow(_part, r, alpha, near);
+        }
         _active.Start(_touch[first], matrix, alpha);
         double best = BallBound(matrix, cos, sin);
-        if (best >= _threshold) return best;
 
         for (int k = 0; k < pool.Length && best < _threshold; k++)
         {
@@ -228,6 +241,6 @@ internal sealed class RotationSearch
     private static double Norm(in Matrix3 m) =>
         Math.Sqrt(m.Row0.Dot(m.Row0) + m.Row1.Dot(m.Row1) + m.Row2.Dot(m.Row2));
 
-    /// <param name="Pool">Which of the level's lists of contacts, inherited from the cell above, to try first.</param>
+    /// <param name="Pool">Which of the level's lists inherited from the cells above: contacts to try first, vertices to look at.</param>
     private readonly record struct Cell(int Chart, Vec3 Center, int Pool);
 }

@@ -22,6 +22,8 @@ internal sealed class SupportGrid
     public SupportGrid(ReadOnlySpan<Vec3> vertices)
     {
         _vertices = vertices.ToArray();
+        Vec3 middle = Bounds3.Of(vertices).Center;
+        Radius = _vertices.Max(v => (v - middle).Length);
         _resolution = vertices.Length switch { <= FewVertices => 0, <= 250 => 8, <= 1200 => 16, _ => 32 };
         var starts = new List<int>(6 * _resolution * _resolution + 1);
         var candidates = new List<int>();
@@ -34,6 +36,9 @@ internal sealed class SupportGrid
     }
 
     public ReadOnlySpan<Vec3> Vertices => _vertices;
+
+    /// <summary>Distance of the farthest vertex from the middle of the bounding box, mm.</summary>
+    public double Radius { get; }
 
     /// <summary>The index of the vertex farthest along <paramref name="u"/> (any length but zero).</summary>
     public int Farthest(Vec3 u)
