@@ -36,7 +36,8 @@ internal static class TorusFiles
             for (int j = 0; j < Tube; j++)
             {
                 double u = 2 * Math.PI * i / Around, v = 2 * Math.PI * j / Tube, r = 80 + 20 * Math.Cos(v);
-                vertices[i * Tube + j] = new Vec3((float)(r * Math.Cos(u)), (float)(r * Math.Sin(u)), (float)(20 * Math.Sin(v)));
+                (double x, double y, double z) = (r * Math.Cos(u), r * Math.Sin(u), 20 * Math.Sin(v));
+                vertices[i * Tube + j] = new Vec3((float)x, (float)y, (float)z);
                 int a = i * Tube + j, b = (i + 1) % Around * Tube + j;
                 int c = (i + 1) % Around * Tube + (j + 1) % Tube, d = i * Tube + (j + 1) % Tube;
                 foreach (int corner in (ReadOnlySpan<int>)[a, b, c, a, c, d]) corners[n++] = corner;

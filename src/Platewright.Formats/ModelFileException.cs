@@ -1,3 +1,5 @@
+using Platewright.Formats.Reading;
+
 namespace Platewright.Formats;
 
 /// <summary>A model file cannot be used. The message is one sentence for its owner.</summary>
@@ -8,9 +10,9 @@ public sealed class ModelFileException : Exception
     /// <param name="problem">What is wrong, without a full stop.</param>
     /// <param name="remedy">What to do, without a full stop.</param>
     public ModelFileException(string file, string? place, string problem, string remedy)
-        : base($"{file}{(place is null ? "" : $", {place}")}: {problem}; {remedy}.")
+        : base(Printable.OneLine($"{file}{(place is null ? "" : $", {place}")}: {problem}; {remedy}."))
     {
-        File = file;
+        File = Printable.OneLine(file);
         Place = place;
     }
 

@@ -72,7 +72,8 @@ public static class ModelReader
         {
             return new ModelReading([], [e.ToUnusable()]);
         }
-        catch (OutOfMemoryException)
+        catch (Exception e) when (
+            e is OutOfMemoryException or AggregateException { InnerException: OutOfMemoryException })
         {
             return new ModelReading(
                 [], [request.Refuse(null, "it needs more memory than there is", "split it").ToUnusable()]);

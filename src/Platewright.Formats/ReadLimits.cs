@@ -11,7 +11,9 @@ public sealed record ReadLimits
     /// <summary>Greatest size of a file on disk, bytes. Default 1 GiB.</summary>
     public long FileBytes { get; init; } = 1L << 30;
 
-    /// <summary>Most triangles in one file, all built instances counted. Default 20 million.</summary>
+    /// <summary>
+    /// Most triangles in one file, all built instances counted. Default 20 million, at most 100 million.
+    /// </summary>
     public int Triangles { get; init; } = 20_000_000;
 
     /// <summary>Greatest size of everything unpacked from one archive, bytes. Default 1 GiB.</summary>

@@ -17,7 +17,9 @@ internal sealed class AmfMeshParser(XmlWalk walk, AmfModel model, ReadRequest re
 
     /// <summary>All volumes as one mesh; null where there are no triangles.</summary>
     public Mesh? Build() =>
-        _corners.Count == 0 ? null : Compaction.UsedOnly(CollectionsMarshal.AsSpan(_vertices), _corners.ToArray());
+        _corners.Count == 0
+            ? null
+            : new Compaction(_vertices.Count).UsedOnly(CollectionsMarshal.AsSpan(_vertices), _corners.ToArray());
 
     public void Parse()
     {

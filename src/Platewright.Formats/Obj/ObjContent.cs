@@ -31,9 +31,13 @@ internal sealed class ObjContent
         for (int line = 0; !scanner.AtEnd; line++)
         {
             if (line % LinesBetweenCancelChecks == 0) request.Cancel.ThrowIfCancellationRequested();
+            bool remark = false;
             if (scanner.TryWordOnLine(out ReadOnlySpan<byte> word))
-                content.ReadStatement(word, ref scanner, scale, request);
-            scanner.SkipLine();
+            {
+                remark = word[0] == '#';
+                if (!remark) content.ReadStatement(word, ref scanner, scale, request);
+            }
+            scanner.SkipLine(joined: !remark);
         }
         return content;
     }
@@ -45,7 +49,7 @@ internal sealed class ObjContent
         else if (word.SequenceEqual("o"u8))
             Objects.Add(new ObjObject(Encoding.UTF8.GetString(scanner.TakeLine()), Faces.Count));
         else if (word.SequenceEqual("curv"u8) || word.SequenceEqual("surf"u8)) FreeForm++;
-        else if (word[0] != '#' && !IsPassedOver(word))
+        else if (!IsPassedOver(word))
         {
             throw request.Refuse(
                 $"line {scanner.LineOf(scanner.Position)}", $"{TextScanner.Show(word)} is no statement of an OBJ file");

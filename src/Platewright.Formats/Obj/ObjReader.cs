@@ -29,6 +29,7 @@ internal static class ObjReader
     private static List<ModelPart> Parts(ObjContent content)
     {
         ReadOnlySpan<Vec3> vertices = CollectionsMarshal.AsSpan(content.Vertices);
+        var compaction = new Compaction(vertices.Length);
         var names = new NameList();
         var parts = new List<ModelPart>();
         for (int i = 0; i < content.Objects.Count; i++)
@@ -36,7 +37,7 @@ internal static class ObjReader
             ObjObject drawn = content.Objects[i];
             int end = i + 1 < content.Objects.Count ? content.Objects[i + 1].FirstFace : content.Faces.Count;
             if (end == drawn.FirstFace) continue;
-            Mesh mesh = content.Faces.ToMesh(vertices, drawn.FirstFace, end);
+            Mesh mesh = content.Faces.ToMesh(vertices, drawn.FirstFace, end, compaction);
             parts.Add(new ModelPart { Name = names.Unique(drawn.Name), Mesh = mesh });
         }
         if (parts.Count == 1) parts[0] = parts[0] with { Name = null };

@@ -22,7 +22,7 @@ internal static class PackReader
         {
             request.Cancel.ThrowIfCancellationRequested();
             ModelReading reading = ReadEntry(
-                pack, entry, request with { File = $"{request.File}/{entry.Name}" }, budget, depth);
+                pack, entry, request with { File = $"{request.File}/{Printable.OneLine(entry.Name)}" }, budget, depth);
             files.AddRange(reading.Files);
             unusable.AddRange(reading.Unusable);
         }

@@ -38,7 +38,8 @@ internal sealed class PlyBody(double scale, ReadRequest request)
         if (Faces.FirstBadFace(_vertices.Count) is { } bad)
             throw request.Refuse(
                 $"face {bad.Face + 1}", $"there is no vertex {bad.Corner}, the file has {_vertices.Count}");
-        return Faces.ToMesh(CollectionsMarshal.AsSpan(_vertices), 0, Faces.Count);
+        return Faces.ToMesh(
+            CollectionsMarshal.AsSpan(_vertices), 0, Faces.Count, new Compaction(_vertices.Count));
     }
 
     /// <summary>A promise of more elements than bytes can hold is refused before anything is made for them.</summary>

@@ -36,14 +36,14 @@ internal sealed record PlyHeader(PlyEncoding Encoding, IReadOnlyList<PlyElement>
         var scanner = new TextScanner(content);
         if (!scanner.TryWordOnLine(out ReadOnlySpan<byte> magic) || !magic.SequenceEqual("ply"u8))
             throw request.Refuse("line 1", "it does not begin with “ply”");
-        scanner.SkipLine();
+        scanner.SkipLine(joined: false);
         PlyEncoding? encoding = null;
         var elements = new List<PlyElement>();
-        while (!scanner.AtEnd)
+        for (int line = 2; !scanner.AtEnd; line++)
         {
-            string place = $"line {scanner.LineOf(scanner.Position)}";
+            string place = $"line {line}";
             string[] words = Words(ref scanner);
-            scanner.SkipLine();
+            scanner.SkipLine(joined: false);
             switch (words)
             {
                 case ["format", var name, ..]:

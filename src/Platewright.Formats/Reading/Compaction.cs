@@ -2,22 +2,36 @@ using Platewright.Geometry;
 
 namespace Platewright.Formats.Reading;
 
-/// <summary>Leaves out vertices that no triangle uses: they would widen the bounds.</summary>
-internal static class Compaction
+/// <summary>
+/// Leaves out vertices that no triangle uses: they would widen the bounds. May be used for many parts over one list of
+/// vertices; each costs only what it holds.
+/// </summary>
+/// <param name="vertexCount">Vertices in the list.</param>
+internal sealed class Compaction(int vertexCount)
 {
-    /// <summary>The mesh over the used vertices, in their order; the corners become the mesh's own.</summary>
-    public static Mesh UsedOnly(ReadOnlySpan<Vec3> vertices, int[] corners)
+    private readonly int[] _place = new int[vertexCount];
+
+    /// <summary>
+    /// The mesh over the vertices in the order of their first use; the corners become the mesh's own.
+    /// </summary>
+    public Mesh UsedOnly(ReadOnlySpan<Vec3> vertices, int[] corners)
     {
-        var place = new int[vertices.Length];
-        foreach (int corner in corners) place[corner] = 1;
+        var kept = new Vec3[Math.Min(vertices.Length, corners.Length)];
+        var first = new int[kept.Length];
         int used = 0;
-        for (int i = 0; i < place.Length; i++) place[i] = place[i] == 0 ? -1 : used++;
-        var kept = new Vec3[used];
-        for (int i = 0; i < place.Length; i++)
+        foreach (ref int corner in corners.AsSpan())
         {
-            if (place[i] >= 0) kept[place[i]] = vertices[i];
+            ref int place = ref _place[corner];
+            if (place == 0)
+            {
+                kept[used] = vertices[corner];
+                first[used] = corner;
+                place = ++used;
+            }
+            corner = place - 1;
         }
-        foreach (ref int corner in corners.AsSpan()) corner = place[corner];
+        foreach (int vertex in first.AsSpan(0, used)) _place[vertex] = 0;
+        Array.Resize(ref kept, used);
         return new Mesh(kept, corners);
     }
 }

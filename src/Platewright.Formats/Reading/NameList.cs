@@ -6,8 +6,9 @@ internal sealed class NameList
     private readonly HashSet<string> _taken = new(StringComparer.Ordinal);
     private readonly Dictionary<string, int> _latest = new(StringComparer.Ordinal);
 
-    public string Unique(string name)
+    public string Unique(string wanted)
     {
+        string name = Printable.OneLine(wanted);
         if (_taken.Add(name)) return name;
         int number = _latest.GetValueOrDefault(name, 1);
         string numbered;

@@ -12,7 +12,7 @@ internal sealed class NoteList
     public void Add(string code, string message)
     {
         int alike = _notes.Count(n => n.Code == code);
-        if (alike < MostOfOneCode) _notes.Add(new ModelNote(code, message));
+        if (alike < MostOfOneCode) _notes.Add(new ModelNote(code, Printable.OneLine(message)));
         else if (alike == MostOfOneCode) _notes.Add(new ModelNote(code, "More of the same follow."));
     }
 }

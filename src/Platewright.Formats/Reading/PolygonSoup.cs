@@ -40,7 +40,7 @@ internal sealed class PolygonSoup
     }
 
     /// <summary>Triangles of the faces from one to before another, over the vertices they use.</summary>
-    public Mesh ToMesh(ReadOnlySpan<Vec3> vertices, int firstFace, int endFace)
+    public Mesh ToMesh(ReadOnlySpan<Vec3> vertices, int firstFace, int endFace, Compaction compaction)
     {
         ReadOnlySpan<int> indices = CollectionsMarshal.AsSpan(_indices);
         var corners = new List<int>();
@@ -50,6 +50,6 @@ internal sealed class PolygonSoup
             PolygonFan.AddTriangles(indices[start.._ends[f]], corners);
             start = _ends[f];
         }
-        return Compaction.UsedOnly(vertices, corners.ToArray());
+        return compaction.UsedOnly(vertices, corners.ToArray());
     }
 }

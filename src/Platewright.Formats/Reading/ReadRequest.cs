@@ -8,6 +8,9 @@ internal sealed record ReadRequest(string File, ReadLimits Limits, LengthUnit? U
     /// <summary>Files in other words than the common ones are read by this remedy.</summary>
     public const string ExportAgain = "export or download it again";
 
+    /// <summary>Whatever the limit, arrays of three corners and their tables must not outgrow the runtime.</summary>
+    private const int MostTriangles = 100_000_000;
+
     public ModelFileException Refuse(string? place, string problem, string remedy = ExportAgain) =>
         new(File, place, problem, remedy);
 
@@ -16,9 +19,9 @@ internal sealed record ReadRequest(string File, ReadLimits Limits, LengthUnit? U
     /// <summary>Refuses more triangles than the limit allows.</summary>
     public void CheckTriangles(long count, string? place)
     {
-        if (count > Limits.Triangles)
-            throw Refuse(
-                place, $"it holds more than {Limits.Triangles} triangles", "simplify it or raise the triangle limit");
+        int most = Math.Min(Limits.Triangles, MostTriangles);
+        if (count > most)
+            throw Refuse(place, $"it holds more than {most} triangles", "simplify it or raise the triangle limit");
     }
 
     /// <summary>

@@ -47,8 +47,9 @@ internal ref struct TextScanner(ReadOnlySpan<byte> text)
         return line.Trim(" \t\v\f"u8);
     }
 
-    /// <summary>Moves to the start of the next line, past any continuation.</summary>
-    public void SkipLine()
+    /// <summary>Moves to the start of the next line.</summary>
+    /// <param name="joined">Whether a backslash at the end of a line joins the next line to it.</param>
+    public void SkipLine(bool joined)
     {
         while (true)
         {
@@ -58,10 +59,10 @@ internal ref struct TextScanner(ReadOnlySpan<byte> text)
                 Position = _text.Length;
                 return;
             }
-            bool joined = length > 0 && _text[Position + length - 1] == '\\';
+            bool more = joined && length > 0 && _text[Position + length - 1] == '\\';
             Position += length;
             SkipLineEnd();
-            if (!joined) return;
+            if (!more) return;
         }
     }
 

@@ -22,27 +22,81 @@ internal static class AsciiStl
             || (Holds(text, "facet") && Holds(text, "vertex"));
     }
 
-    public static Mesh Read(ReadOnlySpan<byte> text, double scale, ReadRequest request, List<ModelNote> notes)
+    /// <summary>The facets of all solids; pieces of the text are read side by side.</summary>
+    public static Mesh Read(ReadOnlyMemory<byte> text, double scale, ReadRequest request, List<ModelNote> notes)
     {
-        var scanner = new TextScanner(text);
-        var vertices = new List<Vec3>();
-        var solids = new List<string>();
-        SkipToFirstSolid(ref scanner);
+        Facets[] pieces = ReadPieces(text, scale, request);
+        int corners = checked(pieces.Sum(p => p.Corners.Count));
+        if (corners == 0) throw request.RefuseEmpty();
+        request.CheckTriangles(corners / 3, null);
+        int solids = pieces.Sum(p => p.Solids);
+        if (solids > 1)
+            notes.Add(new ModelNote("several_solids", $"The file holds {solids} solids, read as one part."));
+        var vertices = new Vec3[corners];
+        int filled = 0;
+        foreach (Facets piece in pieces)
+        {
+            piece.Corners.CopyTo(vertices, filled);
+            filled += piece.Corners.Count;
+        }
+        var indices = new int[corners];
+        for (int i = 0; i < indices.Length; i++) indices[i] = i;
+        return new Mesh(vertices, indices);
+    }
+
+    private static Facets[] ReadPieces(ReadOnlyMemory<byte> text, double scale, ReadRequest request)
+    {
+        int[] starts = AsciiPieces.Starts(text.Span);
+        var pieces = new Facets[starts.Length];
+        var options = new ParallelOptions
+        {
+            CancellationToken = request.Cancel,
+            MaxDegreeOfParallelism = Environment.ProcessorCount,
+        };
+        try
+        {
+            Parallel.For(0, starts.Length, options, i =>
+            {
+                int end = i + 1 < starts.Length ? starts[i + 1] : text.Length;
+                pieces[i] = ReadPiece(text.Span[..end], starts[i], scale, request);
+            });
+            return pieces;
+        }
+        catch (AggregateException e) when (e.InnerExceptions.All(x => x is ModelFileException))
+        {
+            // From the start it is found what is wrong first, and where; a piece only knows itself.
+            return [ReadPiece(text.Span, 0, scale, request)];
+        }
+    }
+
+    private static Facets ReadPiece(ReadOnlySpan<byte> text, int start, double scale, ReadRequest request)
+    {
+        var scanner = new TextScanner(text) { Position = start };
+        var corners = new List<Vec3>();
+        int solids = 0;
+        if (start == 0) SkipToFirstSolid(ref scanner);
         while (scanner.TryWord(out ReadOnlySpan<byte> word))
         {
-            if (Is(word, "facet"u8)) ReadFacet(ref scanner, vertices, scale, request);
-            else if (Is(word, "solid"u8)) solids.Add(TakeName(ref scanner));
-            else if (Is(word, "endsolid"u8)) TakeName(ref scanner);
-            else throw Unexpected(ref scanner, word, "“facet” or “endsolid”", request);
-
-            if (vertices.Count / 3 % FacetsBetweenCancelChecks == 0) request.Cancel.ThrowIfCancellationRequested();
+            if (Is(word, "facet"u8))
+            {
+                ReadFacet(ref scanner, corners, scale, request);
+            }
+            else if (Is(word, "solid"u8))
+            {
+                SkipName(ref scanner);
+                solids++;
+            }
+            else if (Is(word, "endsolid"u8))
+            {
+                SkipName(ref scanner);
+            }
+            else
+            {
+                throw Unexpected(ref scanner, word, "“facet” or “endsolid”", request);
+            }
+            if (corners.Count / 3 % FacetsBetweenCancelChecks == 0) request.Cancel.ThrowIfCancellationRequested();
         }
-        if (vertices.Count == 0) throw request.RefuseEmpty();
-        if (solids.Count > 1)
-            notes.Add(new ModelNote("several_solids", $"The file holds {solids.Count} solids, read as one part."));
-        var corners = new int[vertices.Count];
-        for (int i = 0; i < corners.Length; i++) corners[i] = i;
-        return new Mesh(vertices.ToArray(), corners);
+        return new Facets(corners, solids);
     }
 
     private static void ReadFacet(ref TextScanner scanner, List<Vec3> vertices, double scale, ReadRequest request)
@@ -67,22 +121,15 @@ internal static class AsciiStl
     }
 
     /// <summary>A name ends with its line, or where the first facet begins on the same line.</summary>
-    private static string TakeName(ref TextScanner scanner)
+    private static void SkipName(ref TextScanner scanner)
     {
         int start = scanner.Position;
-        string line = Encoding.Latin1.GetString(scanner.TakeLine());
-        int facet = line.IndexOf("facet normal", StringComparison.OrdinalIgnoreCase);
-        if (facet < 0) return line;
+        ReadOnlySpan<byte> line = scanner.TakeLine();
+        if (!Holds(Encoding.Latin1.GetString(line), "facet normal")) return;
         scanner.Position = start;
-        ReadOnlySpan<byte> word = default;
         int before = start;
-        while (!Is(word, "facet"u8))
-        {
-            before = scanner.Position;
-            if (!scanner.TryWord(out word)) break;
-        }
+        while (scanner.TryWord(out ReadOnlySpan<byte> word) && !Is(word, "facet"u8)) before = scanner.Position;
         scanner.Position = before;
-        return line[..facet].Trim();
     }
 
     /// <summary>Passes over a byte order mark or lines of remarks before the first solid or facet.</summary>
@@ -98,7 +145,7 @@ internal static class AsciiStl
                 scanner.Position = afterMark ? start + 3 : start;
                 return;
             }
-            scanner.SkipLine();
+            scanner.SkipLine(joined: false);
         }
     }
 
@@ -121,4 +168,7 @@ internal static class AsciiStl
         word.SequenceEqual(expected) || Ascii.EqualsIgnoreCase(word, expected);
 
     private static bool Holds(string text, string word) => text.Contains(word, StringComparison.OrdinalIgnoreCase);
+
+    /// <summary>What a piece of the text holds: three corners for each facet.</summary>
+    private sealed record Facets(List<Vec3> Corners, int Solids);
 }

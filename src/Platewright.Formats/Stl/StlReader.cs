@@ -17,7 +17,7 @@ internal static class StlReader
         (LengthUnit unit, UnitSource source) = request.UnitOr(stated: null);
         var notes = new List<ModelNote>();
         Mesh mesh = IsAscii(bytes, request)
-            ? AsciiStl.Read(bytes.All(request).Span, unit.ToMillimetres(), request, notes)
+            ? AsciiStl.Read(bytes.All(request), unit.ToMillimetres(), request, notes)
             : BinaryStl.Read(bytes, FacetCount(bytes, request, notes), unit.ToMillimetres(), request);
         return new ModelFile
         {
@@ -39,6 +39,14 @@ internal static class StlReader
         return AsciiStl.LooksLike(sample);
     }
 
+    /// <summary>Whether the start holds a byte 0, as every count of facets below 16 million does and no text.</summary>
+    private static bool HoldsZero(ModelBytes bytes, ReadRequest request)
+    {
+        Span<byte> sample = stackalloc byte[(int)Math.Min(bytes.Length, SampleBytes)];
+        bytes.ReadAt(0, sample, request);
+        return sample.Contains((byte)0);
+    }
+
     private static uint PromisedFacets(ModelBytes bytes, ReadRequest request)
     {
         Span<byte> count = stackalloc byte[sizeof(uint)];
@@ -54,6 +62,8 @@ internal static class StlReader
             throw request.Refuse(null, $"{bytes.Length} bytes are too few for an STL file", ReadRequest.ExportAgain);
         uint promised = PromisedFacets(bytes, request);
         long held = (bytes.Length - BinaryStl.HeaderBytes) / BinaryStl.FacetBytes;
+        if (promised > held && !HoldsZero(bytes, request))
+            throw request.Refuse(null, "it is text, but not that of an STL file");
         if (promised > held)
             throw request.Refuse(place, $"the header promises {promised} triangles but the file ends after {held}");
         request.CheckTriangles(promised, place);

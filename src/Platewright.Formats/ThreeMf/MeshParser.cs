@@ -33,7 +33,7 @@ internal sealed class MeshParser(
         CountLatest();
         return _corners.Count == 0
             ? null
-            : Compaction.UsedOnly(CollectionsMarshal.AsSpan(_vertices), _corners.ToArray());
+            : new Compaction(_vertices.Count).UsedOnly(CollectionsMarshal.AsSpan(_vertices), _corners.ToArray());
     }
 
     private void ParseVertices()

@@ -26,6 +26,7 @@ public sealed class ObjTests
     [InlineData("f 1 2 \\\n 3 4")]
     [InlineData("f 1 2\\\r\n3 4")]
     [InlineData("\tf\t1  2 3 4  ")]
+    [InlineData("# C:\\parts\\\nf 1 2 3 4")]
     public void Face_InEveryForm_BecomesAFan(string face)
     {
         Mesh mesh = TestReads.Good(TestReads.Text("a.obj", Square + face)).Parts[0].Mesh;
@@ -63,6 +64,15 @@ public sealed class ObjTests
     {
         Mesh mesh = TestReads.Good(TestReads.Text("a.obj", "v 99 99 99\n" + Square + "f 2 3 4")).Parts[0].Mesh;
         Assert.Equal(new Vec3(1, 1, 0), mesh.Bounds.Max);
+    }
+
+    [Fact]
+    public void ManyObjects_OverOneListOfVertices_AreReadInTime()
+    {
+        // Were each object to look at every vertex, this would take minutes.
+        var text = new System.Text.StringBuilder(Square);
+        for (int i = 0; i < 60_000; i++) text.Append("v 2 2 2\no x\nf 1 2 -1\n");
+        Assert.Equal(60_000, TestReads.Good(TestReads.Text("a.obj", text.ToString())).Parts.Count);
     }
 
     [Fact]

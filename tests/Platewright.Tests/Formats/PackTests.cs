@@ -95,7 +95,7 @@ public sealed class PackTests
     public void NamesThatClimb_StayNames()
     {
         // Nothing is ever written to disk; the name is only shown, and dots at its start count as hidden.
-        ModelReading reading = TestReads.Memory("p.zip", TestPacks.Zip(("../../etc/a.stl", Box), ("b.stl", Box)));
-        Assert.Equal("p.zip/b.stl", Assert.Single(reading.Files).File);
+        ModelReading reading = TestReads.Memory("p.zip", TestPacks.Zip(("../../etc/a.stl", Box), ("b\n.stl", Box)));
+        Assert.Equal("p.zip/b?.stl", Assert.Single(reading.Files).File);
     }
 }

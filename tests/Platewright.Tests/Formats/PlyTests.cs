@@ -88,6 +88,14 @@ public sealed class PlyTests
     }
 
     [Fact]
+    public void Header_OfManyRemarks_IsReadInTime()
+    {
+        // Were lines counted from the start for each, this would take minutes. A backslash joins no lines here.
+        string remarks = string.Concat(Enumerable.Repeat("comment C:\\parts\\\n", 200_000));
+        Assert.Equal(6, Read(Header.Replace("comment a square\n", remarks, StringComparison.Ordinal) + Body).Length);
+    }
+
+    [Fact]
     public void FacesBeforeVertices_AreRead()
     {
         const string text = "ply\nformat ascii 1.0\nelement face 1\nproperty list uchar int vertex_indices\n"

@@ -139,6 +139,32 @@ public sealed class StlTests
         Assert.Equal(place, TestReads.Refused(TestReads.Text("a.stl", text)).Place);
 
     [Fact]
+    public void Ascii_OfManyPieces_KeepsTrianglesAndFindsTheFirstFault()
+    {
+        var text = new StringBuilder("solid a\n");
+        const int facets = 40_000;
+        for (int i = 0; i < facets; i++)
+        {
+            string z = i is 30_000 or 39_000 ? "1,5" : "1.5";
+            text.Append(
+                $"  facet normal 0 0 1\n    outer loop\n      vertex {i} 0 0\n      vertex 0 {i} 0\n"
+                + $"      vertex 0 0 {z}\n    endloop\n  endfacet\n");
+        }
+        // Seven lines for a facet; the last vertex is on its fifth.
+        string broken = text.Append("endsolid a\n").ToString();
+        Assert.Equal($"line {1 + 7 * 30_000 + 5}", TestReads.Refused(TestReads.Text("a.stl", broken)).Place);
+
+        string whole = broken.Replace("1,5", "1.5", StringComparison.Ordinal);
+        Vec3[] positions = TestMeshes.Positions(TestReads.Good(TestReads.Text("a.stl", whole)).Parts[0].Mesh);
+        Assert.Equal(3 * facets, positions.Length);
+        for (int i = 0; i < facets; i++)
+        {
+            Assert.Equal(new Vec3(i, 0, 0), positions[3 * i]);
+            Assert.Equal(new Vec3(0, 0, 1.5), positions[3 * i + 2]);
+        }
+    }
+
+    [Fact]
     public void Ascii_SeveralSolids_AreOnePartWithANote()
     {
         ModelFile read = TestReads.Good(
@@ -154,6 +180,11 @@ public sealed class StlTests
         Encoding.ASCII.GetBytes("solid of facets with a vertex").CopyTo(bytes, 0);
         Assert.Equal(12, TestReads.Good(TestReads.Memory("a.stl", bytes)).Parts[0].Mesh.TriangleCount);
     }
+
+    [Theory]
+    [InlineData("hello", "too few")]
+    [InlineData("This is a letter, and it goes on for longer than the header of a binary file: 84 bytes.", "text")]
+    public void OtherText_IsRefused(string text, string says) => TestReads.Refused(TestReads.Text("a.stl", text), says);
 
     [Fact]
     public void Binary_NotANumber_IsRefusedByByte()
