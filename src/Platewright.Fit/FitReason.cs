@@ -66,7 +66,7 @@ internal static class FitReason
 
     // Turn about the vertical, 0 … 180 degrees.
     private static double Spin(Rotation rotation) =>
-        Math.Abs(2 * Math.Atan2(rotation.Z, rotation.W)) % (2 * Math.PI) switch
+        (Math.Abs(2 * Math.Atan2(rotation.Z, rotation.W)) % (2 * Math.PI)) switch
         {
             > Math.PI and double a => (2 * Math.PI - a) * 180 / Math.PI,
             double a => a * 180 / Math.PI,

@@ -21,7 +21,7 @@ public sealed record ImaginedMachine(bool CanMake, HeatLimits? Heat, double Bead
         double leastForWall = need.ThinnestWallMm is { } wall ? BeadWidthMm / wall : 0;
         if (leastForWall > 1) return Edges.Never;
         double scale = Math.Max(need.LeastScale, leastForWall);
-        double scaled = need.CubeScaledMm is null ? double.PositiveInfinity : scale * need.CubeUnscaledMm;
+        double scaled = need.CubeScaledMm is null ? double.PositiveInfinity : need.CubeAtScaleMm(scale);
         return new Edges(need.CubeTurnedMm, Math.Min(need.CubeUnscaledMm, scaled));
     }
 

@@ -17,10 +17,11 @@ namespace Platewright.Sizing;
 /// <param name="TiltedCurve">Beds and heights when tilting is accepted too; the former where it is forbidden.</param>
 /// <param name="Heat">Temperatures needed; null where no material is named.</param>
 /// <param name="ThinnestWallMm">As drawn, mm; null where it is not known.</param>
+/// <param name="BrimMm">Brim around the contact with the build surface, mm; it does not scale with the part.</param>
 public sealed record PartNeed(
     double CubeTurnedMm, double? CubeTiltedMm, double? CubeScaledMm, double? CubeTiltedAtLeastMm, double LeastScale,
     ImmutableArray<BedAndHeight> TurnedCurve, ImmutableArray<BedAndHeight> TiltedCurve,
-    HeatLimits? Heat, double? ThinnestWallMm)
+    HeatLimits? Heat, double? ThinnestWallMm, double BrimMm = 0)
 {
     /// <summary>Smallest cube at full size, tilted where that is accepted, mm.</summary>
     public double CubeUnscaledMm => Math.Min(CubeTurnedMm, CubeTiltedMm ?? double.PositiveInfinity);
@@ -28,14 +29,23 @@ public sealed record PartNeed(
     /// <summary>Smallest cube with any compromise that is accepted, mm.</summary>
     public double CubeAcceptedMm => Math.Min(CubeUnscaledMm, CubeScaledMm ?? double.PositiveInfinity);
 
+    /// <summary>
+    /// A cube that holds the part at a scale, mm, in the pose of the smallest one at full size. Let that be c: the body
+    /// needs s·c; the contact, at most c − 2·brim wide, needs s·(c − 2·brim) + 2·brim, which is never less.
+    /// </summary>
+    /// <param name="scale">Greater than 0, at most 1.</param>
+    public double CubeAtScaleMm(double scale) => CubeAtScaleMm(CubeUnscaledMm, scale, BrimMm);
+
     /// <summary>A part's need, within what its user allows.</summary>
     /// <param name="size">The smallest volumes found for it.</param>
     /// <param name="drawnMm">Its size as drawn, mm: that is what it needs where turning is forbidden.</param>
     /// <param name="allowed">What may happen to it.</param>
     /// <param name="heat">Temperatures its material needs; null where none is named.</param>
     /// <param name="thinnestWallMm">As drawn, mm; null where it is not known.</param>
+    /// <param name="brimMm">Brim that <paramref name="size"/> was found with, mm.</param>
     public static PartNeed Of(
-        SizeNeed size, Vec3 drawnMm, Allowance allowed, HeatLimits? heat, double? thinnestWallMm)
+        SizeNeed size, Vec3 drawnMm, Allowance allowed, HeatLimits? heat, double? thinnestWallMm,
+        double brimMm = 0)
     {
         double bed = Math.Max(drawnMm.X, drawnMm.Y);
         double turned = allowed.Turn ? size.CubeTurnedMm : Math.Max(bed, drawnMm.Z);
@@ -44,12 +54,16 @@ public sealed record PartNeed(
         return new PartNeed(
             turned,
             tilted,
-            allowed.LeastScale < 1 ? allowed.LeastScale * (tilted ?? turned) : null,
+            allowed.LeastScale < 1 ? CubeAtScaleMm(tilted ?? turned, allowed.LeastScale, brimMm) : null,
             allowed.Tilt ? size.CubeTiltedAtLeastMm : null,
             allowed.LeastScale,
             turnedCurve,
             allowed.Tilt ? BedHeightCurve.Either([turnedCurve, size.TiltedCurve]) : turnedCurve,
             heat,
-            thinnestWallMm);
+            thinnestWallMm,
+            brimMm);
     }
+
+    private static double CubeAtScaleMm(double cubeMm, double scale, double brimMm) =>
+        scale * cubeMm + (1 - scale) * 2 * brimMm;
 }
