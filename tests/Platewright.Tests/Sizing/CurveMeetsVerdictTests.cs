@@ -22,7 +22,7 @@ public sealed class CurveMeetsVerdictTests
 
     [Theory]
     [InlineData(true, 0.9, 0)]
-    [InlineData(true, 0.9, 5)]
+    [InlineData(false, 0.9, 5)]
     [InlineData(false, 0.9, 0)]
     [InlineData(true, 1, 0)]
     public void EdgesFor_RandomPart_AgreeWithItsVerdictOnCubes(bool tilt, double leastScale, double brimMm) =>
