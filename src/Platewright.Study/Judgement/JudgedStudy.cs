@@ -60,5 +60,6 @@ internal sealed record JudgedStudy(StudyPlan Plan, IReadOnlyList<StudiedProject>
             missing);
 
     private static PartNeed NeedOf(StudyPart part, SizeNeed size) => PartNeed.Of(
-        size, part.SizeMm * (1 + part.Shrinkage), part.Planned.Allowance, part.Material?.Needs, part.Examined?.ThinnestWallMm);
+        size, part.SizeMm * (1 + part.Shrinkage), part.Planned.Allowance, part.Material?.Needs, part.Examined?.ThinnestWallMm,
+        part.BrimMm);
 }
