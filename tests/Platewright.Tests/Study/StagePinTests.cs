@@ -21,9 +21,9 @@ public sealed class StagePinTests : IDisposable
 
     private static readonly Dictionary<string, string> Pinned = new(StringComparer.Ordinal)
     {
-        ["examine 1"] = "?",
-        ["fit 1"] = "?",
-        ["need 1"] = "?",
+        ["examine 1"] = "f0862f08b2d14014",
+        ["fit 1"] = "bec89c0aecc30026",
+        ["need 1"] = "feec85913e8c60ee",
     };
 
     private readonly ScratchFolder _folder = new();
