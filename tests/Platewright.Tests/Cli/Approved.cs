@@ -34,6 +34,9 @@ internal static class Approved
         {
             "seconds" => JsonValue.Create(0),
             "picture" => JsonValue.Create("a picture"),
+            // Of several turns that reach the same scale any may be found.
+            "rotation" when p.Value is JsonArray { Count: 4 } => JsonValue.Create("a unit quaternion"),
+            "translation_mm" when p.Value is JsonArray { Count: 3 } => JsonValue.Create("a point"),
             _ => Steady(p.Value),
         }))),
         JsonArray a => new JsonArray([.. a.Select(Steady)]),

@@ -21,8 +21,8 @@ public sealed class StagePinTests : IDisposable
 
     private static readonly Dictionary<string, string> Pinned = new(StringComparer.Ordinal)
     {
-        ["examine 1"] = "f0862f08b2d14014",
-        ["fit 1"] = "bec89c0aecc30026",
+        ["examine 2"] = "d1cbf3db9f4fadb0",
+        ["fit 2"] = "9bd6a1226d5f7d48",
         ["need 1"] = "feec85913e8c60ee",
     };
 
