@@ -8,6 +8,7 @@ internal static class FitReason
 {
     // Leaning less than this is "laid on a face", not "at an angle".
     private const double LevelDegrees = 0.05;
+    private const double RoundingMm = 0.01;
 
     public static string Say(PreparedPart part, UsableVolume volume, WayOfFitting way, FitResult result)
     {
@@ -35,10 +36,10 @@ internal static class FitReason
     private static string Missing(PreparedPart part, UsableVolume volume, WayOfFitting way, FitResult result)
     {
         double missing = Math.Max(0, -result.ClearanceMm);
-        double height = HeightOf(part, way.Pose.Rotation) - volume.HeightMm;
-        string what = height >= missing - 0.01 && height > 0 ? "too tall" : "too long";
-        bool free = way == result.Tilted;
-        return $"{Mm(missing)} {what}{(free ? " even along the best diagonal" : " in the ways allowed")}";
+        if (way == result.Tilted && way != result.Turned && way != result.Upright)
+            return $"{Mm(missing)} too long even along the best diagonal";
+        bool tall = HeightOf(part, way.Pose.Rotation) - volume.HeightMm >= missing - RoundingMm;
+        return $"{Mm(missing)} too {(tall ? "tall" : "wide")} {(result.Tilted.LargestScale > way.LargestScale ? "in the ways allowed" : "in every pose")}";
     }
 
     private static double HeightOf(PreparedPart part, Rotation rotation)

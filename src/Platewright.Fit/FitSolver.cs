@@ -45,7 +45,7 @@ public static class FitSolver
     {
         SearchResult found = FreeSearch.Run(part, volume.Container, [known.Pose.Rotation], gap, options.MostCells, null, stop);
         WayOfFitting way = Better(known, placing.At(found.Rotation));
-        return (way, Math.Max(found.UpperBound / part.Growth, way.LargestScale));
+        return (way, Math.Max(Math.Min(found.UpperBound / part.Growth, Placing.MostScale), way.LargestScale));
     }
 
     private static WayOfFitting Better(WayOfFitting a, WayOfFitting b) => b.LargestScale > a.LargestScale ? b : a;

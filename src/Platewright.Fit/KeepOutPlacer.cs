@@ -84,7 +84,7 @@ internal sealed class KeepOutPlacer(PreparedPart part, UsableVolume volume)
         List<Vec2> places = [new(-large, -large), new(large, -large), new(large, large), new(-large, large)];
         foreach ((Vec2 n, double c) in _walls)
         {
-            places = PolygonWalls.ClippedBy(places, n, c - Reach(body, n) + Tolerances.UnitScale * large);
+            places = PolygonWalls.ClippedBy(places, n, c - Reach(body, n) + Tolerances.PlacementMm);
             if (places.Count == 0) return null;
         }
         return places;
@@ -146,7 +146,7 @@ internal sealed class KeepOutPlacer(PreparedPart part, UsableVolume volume)
     private bool IsAllowed(Vec2 t, Vec3[] body)
     {
         foreach ((Vec2 n, double c) in _walls)
-            if (n.Dot(t) > c - Reach(body, n) + 2 * Tolerances.UnitScale * (Math.Abs(c) + 1)) return false;
+            if (n.Dot(t) > c - Reach(body, n) + 2 * Tolerances.PlacementMm) return false;
         return true;
     }
 
@@ -190,7 +190,7 @@ internal sealed class KeepOutPlacer(PreparedPart part, UsableVolume volume)
         for (int i = 0; i < polygon.Count; i++)
         {
             Vec2 a = polygon[i], edge = polygon[(i + 1) % polygon.Count] - a;
-            if (edge.Cross(p - a) <= Tolerances.UnitScale * edge.Length * (edge.Length + 1)) return false;
+            if (edge.Cross(p - a) <= Tolerances.PlacementMm * edge.Length) return false;
         }
         return true;
     }

@@ -6,8 +6,9 @@ namespace Platewright.Fit;
 /// <summary>Puts one part into one build volume: the largest scale, and where it then lies.</summary>
 internal sealed class Placing(PreparedPart part, UsableVolume volume)
 {
-    // Scales beyond this mean "as large as you like": a part without extent.
-    private const double MostScale = 1e9;
+    /// <summary>Scales beyond this mean "as large as you like": a part without extent.</summary>
+    public const double MostScale = 1e9;
+
     private readonly KeepOutPlacer? _keepOuts = volume.KeepOuts.Count > 0 ? new KeepOutPlacer(part, volume) : null;
 
     /// <summary>True where boxes to stay out of make an answer "none found" instead of "none exists".</summary>

@@ -14,4 +14,7 @@ internal static class Tolerances
 
     /// <summary>Vertices this near the lowest one touch the build surface, mm: half a thin first layer.</summary>
     public const double ContactBandMm = 0.1;
+
+    /// <summary>What a part placed among keep-outs may overlap a wall or a keep-out by, mm: rounding only.</summary>
+    public const double PlacementMm = 1e-7;
 }
