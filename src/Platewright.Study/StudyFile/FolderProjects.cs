@@ -35,8 +35,7 @@ internal static class FolderProjects
     }
 
     /// <summary>The part that a file of a folder stands for.</summary>
-    public static PlannedPart Part(
-        string fullPath, string studyFolder, PartDefaults defaults, TomlPlace? place) => new()
+    public static PlannedPart Part(string fullPath, string studyFolder, PartDefaults defaults, TomlPlace? at) => new()
     {
         Name = Path.GetFileNameWithoutExtension(fullPath),
         File = StudyPaths.Shown(studyFolder, fullPath),
@@ -46,7 +45,7 @@ internal static class FolderProjects
         Unit = defaults.Unit,
         BrimMm = defaults.BrimMm,
         Allowance = defaults.Allowance,
-        Place = place,
+        Place = at,
     };
 
     private static string ShortName(string key) =>
