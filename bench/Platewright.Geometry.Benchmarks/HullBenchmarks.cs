@@ -1,6 +1,7 @@
 namespace Platewright.Geometry.Benchmarks;
 
-/// <summary>Hulls of a million points: the easy cloud, the boxy part, and the worst case where every point is extreme.</summary>
+/// <summary>Hulls of a million points: the easy cloud, the boxy part, and the worst case where every point is
+/// extreme.</summary>
 internal static class HullBenchmarks
 {
     private const int Count = 1_000_000;

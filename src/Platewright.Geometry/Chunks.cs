@@ -1,8 +1,8 @@
 namespace Platewright.Geometry;
 
 /// <summary>
-/// Splits a range over the cores into pieces of one size, so that sums of pieces are the same at any number of threads. The
-/// pieces must write only to their own places.
+/// Splits a range over the cores into pieces of one size, so that sums of pieces are the same at any number of threads.
+/// The pieces must write only to their own places.
 /// </summary>
 internal static class Chunks
 {

@@ -1,9 +1,9 @@
 namespace Platewright.Geometry;
 
 /// <summary>
-/// A triangle mesh, mm: flat arrays of positions and of corners (three vertex indices for each triangle, counter-clockwise
-/// seen from outside). Positions need not be distinct; <c>Welding</c> makes them so. Immutable: the arrays handed over
-/// belong to the mesh from then on.
+/// A triangle mesh, mm: flat arrays of positions and of corners (three vertex indices for each triangle,
+/// counter-clockwise seen from outside). Positions need not be distinct; <c>Welding</c> makes them so. Immutable: the
+/// arrays handed over belong to the mesh from then on.
 /// </summary>
 public sealed class Mesh
 {
@@ -25,7 +25,8 @@ public sealed class Mesh
     /// <summary>Vertex indices, three for each triangle.</summary>
     public ReadOnlySpan<int> Corners => _corners;
 
-    /// <summary>The arrays themselves, for kernels of this room that run on several threads. Not to be written to.</summary>
+    /// <summary>The arrays themselves, for kernels of this room that run on several threads. Not to be written
+    /// to.</summary>
     internal Vec3[] VertexArray => _vertices;
 
     internal int[] CornerArray => _corners;
@@ -47,7 +48,8 @@ public sealed class Mesh
         return (_vertices[_corners[i]], _vertices[_corners[i + 1]], _vertices[_corners[i + 2]]);
     }
 
-    /// <summary>The same triangles with every vertex p replaced by linear·p + offset. A mirroring keeps faces outward.</summary>
+    /// <summary>The same triangles with every vertex p replaced by linear·p + offset. A mirroring keeps faces
+    /// outward.</summary>
     public Mesh Transformed(Matrix3 linear, Vec3 offset)
     {
         var vertices = new Vec3[_vertices.Length];

@@ -1,20 +1,23 @@
 namespace Platewright.Geometry;
 
 /// <summary>
-/// A rotation as a unit quaternion w + xi + yj + zk. <c>default</c> is not a rotation; start from <see cref="Identity"/>.
+/// A rotation as a unit quaternion w + xi + yj + zk. <c>default</c> is not a rotation; start from <see
+/// cref="Identity"/>.
 /// </summary>
 public readonly record struct Rotation(double W, double X, double Y, double Z)
 {
     public static readonly Rotation Identity = new(1, 0, 0, 0);
 
-    /// <summary>The rotation by <paramref name="angle"/> radians about <paramref name="axis"/> (any length but zero).</summary>
+    /// <summary>The rotation by <paramref name="angle"/> radians about <paramref name="axis"/> (any length but
+    /// zero).</summary>
     public static Rotation About(Vec3 axis, double angle)
     {
         Vec3 u = axis.Normalized() * Math.Sin(angle / 2);
         return new Rotation(Math.Cos(angle / 2), u.X, u.Y, u.Z);
     }
 
-    /// <summary>The shortest rotation that carries direction <paramref name="from"/> onto <paramref name="to"/>.</summary>
+    /// <summary>The shortest rotation that carries direction <paramref name="from"/> onto <paramref
+    /// name="to"/>.</summary>
     public static Rotation Between(Vec3 from, Vec3 to)
     {
         Vec3 a = from.Normalized();

@@ -3,7 +3,8 @@ namespace Platewright.Geometry;
 /// <summary>Directions to look along.</summary>
 internal static class Frame
 {
-    /// <summary>Two unit vectors that make a right-handed frame with <paramref name="up"/> (a unit vector) as the third.</summary>
+    /// <summary>Two unit vectors that make a right-handed frame with <paramref name="up"/> (a unit vector) as the
+    /// third.</summary>
     public static (Vec3 X, Vec3 Y) Across(Vec3 up)
     {
         Vec3 side = Math.Abs(up.X) < 0.6 ? Vec3.UnitX : Vec3.UnitY;

@@ -9,8 +9,8 @@ public readonly record struct MinimalRectangle(Vec2 Along, double LengthMm, doub
     public double AreaMm2 => LengthMm * WidthMm;
 
     /// <summary>
-    /// One side of the least rectangle lies along an edge of the polygon (Freeman and Shapira 1975), so every edge is tried,
-    /// with calipers that turn once around (Toussaint 1983).
+    /// One side of the least rectangle lies along an edge of the polygon (Freeman and Shapira 1975), so every edge is
+    /// tried, with calipers that turn once around (Toussaint 1983).
     /// </summary>
     /// <param name="polygon">Corners of a convex polygon, counter-clockwise, at least one.</param>
     public static MinimalRectangle Of(ReadOnlySpan<Vec2> polygon)

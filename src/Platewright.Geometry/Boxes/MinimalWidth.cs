@@ -6,9 +6,9 @@ namespace Platewright.Geometry;
 public readonly record struct MinimalWidth(double WidthMm, Vec3 Direction)
 {
     /// <summary>
-    /// The least width is reached with a face on one plane or an edge on each (Houle and Toussaint 1988). For the edges, the
-    /// direction walks over each edge from the normal of one of its faces to that of the other while the opposite vertex is
-    /// tracked; where that vertex changes, the two edges lie on parallel planes.
+    /// The least width is reached with a face on one plane or an edge on each (Houle and Toussaint 1988). For the
+    /// edges, the direction walks over each edge from the normal of one of its faces to that of the other while the
+    /// opposite vertex is tracked; where that vertex changes, the two edges lie on parallel planes.
     /// </summary>
     public static MinimalWidth Of(ConvexHull hull)
     {

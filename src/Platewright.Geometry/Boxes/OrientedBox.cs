@@ -1,8 +1,8 @@
 namespace Platewright.Geometry;
 
 /// <summary>A box in any orientation.</summary>
-/// <param name="Axes">Rotation whose rows are the box's axes: it turns the part so that the box stands upright, its largest
-/// edge along x, its smallest along z.</param>
+/// <param name="Axes">Rotation whose rows are the box's axes: it turns the part so that the box stands upright, its
+/// largest edge along x, its smallest along z.</param>
 /// <param name="SizeMm">Edges, mm, largest first.</param>
 /// <param name="Center">Middle of the box, in the part's coordinates.</param>
 public sealed record OrientedBox(Matrix3 Axes, Vec3 SizeMm, Vec3 Center)

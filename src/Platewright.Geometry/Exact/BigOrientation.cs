@@ -2,7 +2,8 @@ using System.Numerics;
 
 namespace Platewright.Geometry;
 
-/// <summary>The orientation signs in whole-number arithmetic: slow, with no limit on the range of finite coordinates.</summary>
+/// <summary>The orientation signs in whole-number arithmetic: slow, with no limit on the range of finite
+/// coordinates.</summary>
 internal static class BigOrientation
 {
     public static int Of(Vec2 a, Vec2 b, Vec2 c)

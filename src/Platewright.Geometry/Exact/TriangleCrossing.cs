@@ -4,8 +4,8 @@ namespace Platewright.Geometry;
 internal static class TriangleCrossing
 {
     /// <summary>
-    /// True where the triangles meet outside their common vertices or edge. An edge of one that only touches the other from one
-    /// side counts as meeting. Triangles with no area never meet anything.
+    /// True where the triangles meet outside their common vertices or edge. An edge of one that only touches the other
+    /// from one side counts as meeting. Triangles with no area never meet anything.
     /// </summary>
     public static bool Of(Mesh mesh, int t, int u)
     {
@@ -24,7 +24,8 @@ internal static class TriangleCrossing
         };
     }
 
-    /// <summary>With a common edge a b, triangles overlap only where they lie on one plane and on one side of the edge.</summary>
+    /// <summary>With a common edge a b, triangles overlap only where they lie on one plane and on one side of the
+    /// edge.</summary>
     private static bool Folded(Vec3 a, Vec3 b, Vec3 c, Vec3 f)
     {
         if (Orientation.Of(a, b, c, f) != 0) return false;

@@ -49,7 +49,8 @@ internal static class EdgeFindings
         return v;
     }
 
-    /// <summary>Around twisted edges triangles change sides; in each connected patch the smaller side is the flipped one.</summary>
+    /// <summary>Around twisted edges triangles change sides; in each connected patch the smaller side is the flipped
+    /// one.</summary>
     private static int CountFlipped(Mesh mesh, MeshTopology topology)
     {
         ILookup<int, int> twisted = topology.TwistedPairs

@@ -3,7 +3,8 @@ namespace Platewright.Geometry;
 /// <summary>What a mesh is and what is wrong with it.</summary>
 public sealed record MeshReport
 {
-    /// <summary>The mesh with distinct vertices and finite triangles only: what everything here was measured on.</summary>
+    /// <summary>The mesh with distinct vertices and finite triangles only: what everything here was measured
+    /// on.</summary>
     public required Mesh Mesh { get; init; }
 
     /// <summary>Its convex hull; null where there is no finite triangle.</summary>
@@ -20,7 +21,8 @@ public sealed record MeshReport
     /// <summary>Every edge is used once in each direction.</summary>
     public required bool IsClosed { get; init; }
 
-    /// <summary>Every edge is used as often in one direction as in the other: weaker, and enough for a volume.</summary>
+    /// <summary>Every edge is used as often in one direction as in the other: weaker, and enough for a
+    /// volume.</summary>
     public required bool IsBalanced { get; init; }
 
     /// <summary>Signed volume, mm³; null where the mesh is not closed.</summary>

@@ -1,7 +1,8 @@
 namespace Platewright.Geometry;
 
 /// <summary>A unit that the numbers of a mesh may have been drawn in.</summary>
-/// <param name="Symbol">um, cm, m, in or ft; <c>in_twice</c> where inches seem to have been converted though they were mm.</param>
+/// <param name="Symbol">um, cm, m, in or ft; <c>in_twice</c> where inches seem to have been converted though they were
+/// mm.</param>
 /// <param name="Factor">What the numbers in mm would have to be multiplied by.</param>
 /// <param name="LargestMm">The largest edge the part would then have, mm.</param>
 public sealed record PlausibleUnit(string Symbol, double Factor, double LargestMm)

@@ -23,8 +23,8 @@ internal sealed record ShellFacts(int[] Triangles, Bounds3 Bounds, double Signed
     }
 
     /// <summary>
-    /// How often the shell winds around a point, by the sum of the angles its triangles fill (van Oosterom and Strackee 1983):
-    /// about 1 inside an outward shell, −1 inside an inward one, 0 outside.
+    /// How often the shell winds around a point, by the sum of the angles its triangles fill (van Oosterom and Strackee
+    /// 1983): about 1 inside an outward shell, −1 inside an inward one, 0 outside.
     /// </summary>
     public double WindingAround(Mesh mesh, Vec3 point)
     {

@@ -3,7 +3,8 @@ namespace Platewright.Geometry;
 /// <summary>What whole shells tell: inside out, one in another, hollow, loose.</summary>
 internal static class ShellFindings
 {
-    /// <summary>Triangles visited at most for the question which shell lies in which; boxes alone decide the rest.</summary>
+    /// <summary>Triangles visited at most for the question which shell lies in which; boxes alone decide the
+    /// rest.</summary>
     private const long MostWork = 20_000_000;
 
     public static void AddTo(FindingList findings, Mesh mesh, MeshTopology topology, ShellFacts[] shells, bool nothing)

@@ -6,10 +6,12 @@ internal static class TriangleFindings
     /// <summary>A sliver is lower than this share of its longest edge …</summary>
     private const double SliverShare = 1e-3;
 
-    /// <summary>… and lower than this, mm: a hundredth of what a motion system resolves (common practice, no source).</summary>
+    /// <summary>… and lower than this, mm: a hundredth of what a motion system resolves (common practice, no
+    /// source).</summary>
     private const double SliverMm = 1e-4;
 
-    /// <summary>Triangles flatter than this share may have no area at all; only they are put to the exact test.</summary>
+    /// <summary>Triangles flatter than this share may have no area at all; only they are put to the exact
+    /// test.</summary>
     private const double DoubtShare = 1e-9;
 
     public static void AddTo(FindingList findings, Mesh mesh, MeshTopology topology)

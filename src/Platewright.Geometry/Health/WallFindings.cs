@@ -3,8 +3,8 @@ namespace Platewright.Geometry;
 /// <summary>The thinnest wall, measured at points of the surface.</summary>
 internal static class WallFindings
 {
-    /// <summary>The wall that is stated is not the thinnest sample but this one in order, so that a few slips of a broken mesh
-    /// do not decide.</summary>
+    /// <summary>The wall that is stated is not the thinnest sample but this one in order, so that a few slips of a
+    /// broken mesh do not decide.</summary>
     private const int Rank = 4;
 
     /// <returns>The thinnest wall, mm; null where none was found.</returns>

@@ -1,19 +1,21 @@
 namespace Platewright.Geometry;
 
 /// <summary>
-/// Thickness of walls by rays: from points spread over the surface by area, straight inward to the first face that looks the
-/// other way. An approximation: walls between the points are missed, and a wedge counts down to nothing at its edge unless it
-/// is blunter than <see cref="BluntCosine"/>.
+/// Thickness of walls by rays: from points spread over the surface by area, straight inward to the first face that
+/// looks the other way. An approximation: walls between the points are missed, and a wedge counts down to nothing at
+/// its edge unless it is blunter than <see cref="BluntCosine"/>.
 /// </summary>
 internal static class WallThickness
 {
-    /// <summary>Faces that are less opposed than this, at 30° or more, are the sides of an edge, not those of a wall.</summary>
+    /// <summary>Faces that are less opposed than this, at 30° or more, are the sides of an edge, not those of a
+    /// wall.</summary>
     private static readonly double BluntCosine = Math.Sqrt(0.75);
 
     /// <summary>Rays begin this share of the part's size below the surface, clear of rounding.</summary>
     private const double Clearance = 1e-7;
 
-    /// <summary>Thicknesses found, mm, the thinnest first; fewer than the samples, as some rays meet no opposed face.</summary>
+    /// <summary>Thicknesses found, mm, the thinnest first; fewer than the samples, as some rays meet no opposed
+    /// face.</summary>
     public static double[] Sample(Mesh mesh, int samples)
     {
         SurfacePoint[] points = SurfacePoint.Spread(mesh, samples);

@@ -21,7 +21,8 @@ public sealed class ConvexHull
     /// <summary>0 a point, 1 a segment, 2 a flat polygon, 3 a solid; decided exactly.</summary>
     public int Dimension { get; }
 
-    /// <summary>The extreme points, sorted by x, then y, then z. Every input point lies in their convex hull, exactly.</summary>
+    /// <summary>The extreme points, sorted by x, then y, then z. Every input point lies in their convex hull,
+    /// exactly.</summary>
     public ReadOnlySpan<Vec3> Vertices => _vertices;
 
     /// <summary>

@@ -1,8 +1,8 @@
 namespace Platewright.Geometry;
 
 /// <summary>
-/// From the triangles of a hull to its extreme points and faces. Two stages: triangles that are exactly coplanar make the
-/// exact faces; exact faces that only the rounding of a file keeps apart are then merged into faces to rest on.
+/// From the triangles of a hull to its extreme points and faces. Two stages: triangles that are exactly coplanar make
+/// the exact faces; exact faces that only the rounding of a file keeps apart are then merged into faces to rest on.
 /// </summary>
 internal static class HullFaces
 {
@@ -12,10 +12,12 @@ internal static class HullFaces
     /// </summary>
     public const double Flatness = 1.0 / (1 << 20);
 
-    /// <summary>Cosine of the widest angle, 30°, at which a sliver may join a face it lies in by <see cref="Flatness"/>.</summary>
+    /// <summary>Cosine of the widest angle, 30°, at which a sliver may join a face it lies in by <see
+    /// cref="Flatness"/>.</summary>
     private static readonly double JoinCosine = Math.Sqrt(0.75);
 
-    /// <summary>Faces with less area than this share of their length squared are measured without cancellation.</summary>
+    /// <summary>Faces with less area than this share of their length squared are measured without
+    /// cancellation.</summary>
     private const double NeedleShare = 1e-4;
 
     public static ConvexHull Assemble(Vec3[] points, ReadOnlySpan<HullTriangle> triangles)
@@ -39,7 +41,8 @@ internal static class HullFaces
         return new ConvexHull(3, vertices, [.. wide.Select(o => Face(vertices, o))], exact);
     }
 
-    /// <summary>The face with these corners: normal by Newell's sum, offset so that no corner lies above the plane.</summary>
+    /// <summary>The face with these corners: normal by Newell's sum, offset so that no corner lies above the
+    /// plane.</summary>
     public static HullFace Face(Vec3[] vertices, int[] corners)
     {
         Vec3 origin = vertices[corners[0]], twice = default;
@@ -137,7 +140,8 @@ internal static class HullFaces
         return label;
     }
 
-    /// <summary>For each label the corners around its triangles, first the smallest; of several loops the longest.</summary>
+    /// <summary>For each label the corners around its triangles, first the smallest; of several loops the
+    /// longest.</summary>
     private static int[][] Outlines(ReadOnlySpan<HullTriangle> triangles, int[] label, int[] place)
     {
         int[][] outlines = new int[label.Max() + 1][];
@@ -202,7 +206,8 @@ internal static class HullFaces
         return neighbours;
     }
 
-    /// <summary>Largest faces first, each takes in the connected faces that lie in its plane but for rounding.</summary>
+    /// <summary>Largest faces first, each takes in the connected faces that lie in its plane but for
+    /// rounding.</summary>
     private static int[] Merge(Vec3[] vertices, HullFace[] faces, List<int>[] neighbours)
     {
         double reach = 0;

@@ -1,6 +1,7 @@
 namespace Platewright.Geometry;
 
-/// <summary>Where a hull starts from: how many dimensions the points span, exactly, and far-apart points that span them.</summary>
+/// <summary>Where a hull starts from: how many dimensions the points span, exactly, and far-apart points that span
+/// them.</summary>
 internal static class HullSeed
 {
     /// <summary>One more index than the points have dimensions: 1 to 4 affinely independent points.</summary>

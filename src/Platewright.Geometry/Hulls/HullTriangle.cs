@@ -1,6 +1,7 @@
 namespace Platewright.Geometry;
 
-/// <summary>A triangle of a hull, counter-clockwise seen from outside, and the triangles across a b, b c and c a.</summary>
+/// <summary>A triangle of a hull, counter-clockwise seen from outside, and the triangles across a b, b c and c
+/// a.</summary>
 internal readonly record struct HullTriangle(int A, int B, int C, int AcrossAb, int AcrossBc, int AcrossCa)
 {
     public int Corner(int i) => i == 0 ? A : i == 1 ? B : C;

@@ -3,9 +3,9 @@ using System.Runtime.InteropServices;
 namespace Platewright.Geometry;
 
 /// <summary>
-/// Quickhull in space with exact visibility (Barber, Dobkin, Huhdanpaa, "The quickhull algorithm for convex hulls", 1996).
-/// A facet is removed only where the new point lies strictly above its plane, so that coplanar facets stay and nothing
-/// degenerate is made; which point comes next is chosen in floating point and decides nothing but the speed.
+/// Quickhull in space with exact visibility (Barber, Dobkin, Huhdanpaa, "The quickhull algorithm for convex hulls",
+/// 1996). A facet is removed only where the new point lies strictly above its plane, so that coplanar facets stay and
+/// nothing degenerate is made; which point comes next is chosen in floating point and decides nothing but the speed.
 /// </summary>
 internal sealed class Quickhull
 {
@@ -34,7 +34,8 @@ internal sealed class Quickhull
         _facetFrom = new int[points.Length];
     }
 
-    /// <summary>The triangles of the hull; the four points of <paramref name="simplex"/> must not be coplanar.</summary>
+    /// <summary>The triangles of the hull; the four points of <paramref name="simplex"/> must not be
+    /// coplanar.</summary>
     public static List<HullTriangle> Triangulate(Vec3[] points, int[] simplex)
     {
         Quickhull hull = new(points);
@@ -91,7 +92,8 @@ internal sealed class Quickhull
             if (_facets[made].Outside != None) _waiting.Push(made);
     }
 
-    /// <summary>Collects the facets strictly below the point and, as edges of the facets that stay, its horizon.</summary>
+    /// <summary>Collects the facets strictly below the point and, as edges of the facets that stay, its
+    /// horizon.</summary>
     private void FindVisible(int point, int seen)
     {
         _visible.Clear();
@@ -159,7 +161,8 @@ internal sealed class Quickhull
         foreach (int point in points) Give(point, all);
     }
 
-    /// <summary>Gives every point to a facet it is above; most points are above none and are never looked at again.</summary>
+    /// <summary>Gives every point to a facet it is above; most points are above none and are never looked at
+    /// again.</summary>
     private void AssignAll()
     {
         int[] alive = [.. Enumerable.Range(0, _facets.Count).Where(f => _facets[f].Alive)];

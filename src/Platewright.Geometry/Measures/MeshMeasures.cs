@@ -1,11 +1,12 @@
 namespace Platewright.Geometry;
 
 /// <summary>What a mesh measures when its triangles are summed up, whether or not they enclose anything.</summary>
-/// <param name="SignedVolumeMm3">Sum of the signed tetrahedra from the middle of the bounds, mm³: the volume where the mesh
-/// is closed (overlapping or nested shells count as drawn), negative where it is inside out.</param>
+/// <param name="SignedVolumeMm3">Sum of the signed tetrahedra from the middle of the bounds, mm³: the volume where the
+/// mesh is closed (overlapping or nested shells count as drawn), negative where it is inside out.</param>
 /// <param name="AreaMm2">Sum of the triangles, mm².</param>
 /// <param name="SolidCentre">Centre of mass of the enclosed volume; NaN where that is 0.</param>
-/// <param name="SurfaceCentre">Centre of mass of the surface as a thin sheet; the middle of the bounds where that is 0.</param>
+/// <param name="SurfaceCentre">Centre of mass of the surface as a thin sheet; the middle of the bounds where that is
+/// 0.</param>
 public sealed record MeshMeasures(double SignedVolumeMm3, double AreaMm2, Vec3 SolidCentre, Vec3 SurfaceCentre)
 {
     /// <summary>Measures a mesh; the sums do not depend on the number of threads.</summary>

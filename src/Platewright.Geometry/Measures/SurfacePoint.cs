@@ -7,8 +7,8 @@ internal readonly record struct SurfacePoint(Vec3 Position, Vec3 Normal, int Tri
     private const double FirstStep = 0.7548776662466927, SecondStep = 0.5698402909980532;
 
     /// <summary>
-    /// Points spread evenly by area: one in the middle of every equal share of the summed area, at a place in its triangle that
-    /// a fixed sequence gives. The same mesh always gives the same points.
+    /// Points spread evenly by area: one in the middle of every equal share of the summed area, at a place in its
+    /// triangle that a fixed sequence gives. The same mesh always gives the same points.
     /// </summary>
     public static SurfacePoint[] Spread(Mesh mesh, int count)
     {

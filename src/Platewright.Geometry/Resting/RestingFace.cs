@@ -3,8 +3,8 @@ namespace Platewright.Geometry;
 /// <summary>How a part stands on one face of its hull.</summary>
 /// <param name="Face">Index into <see cref="ConvexHull.Faces"/>.</param>
 /// <param name="HeightMm">How high the part stands, mm.</param>
-/// <param name="TipDegrees">How far it may be tipped before it falls over an edge of the face, degrees; negative where the
-/// centre of mass is beside the face, so that it falls by itself.</param>
+/// <param name="TipDegrees">How far it may be tipped before it falls over an edge of the face, degrees; negative where
+/// the centre of mass is beside the face, so that it falls by itself.</param>
 /// <param name="FaceAreaMm2">Area of the hull's face, mm²; what of it the part really touches is
 /// <see cref="ContactArea"/>.</param>
 public sealed record RestingFace(int Face, double HeightMm, double TipDegrees, double FaceAreaMm2)

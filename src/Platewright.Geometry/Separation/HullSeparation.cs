@@ -1,9 +1,9 @@
 namespace Platewright.Geometry;
 
 /// <summary>
-/// Do two convex hulls lie apart? Looks for a plane between them: the nearest point to the origin of the difference body is
-/// approached from simplex to simplex (Gilbert, Johnson and Keerthi 1988). Only a plane that was checked counts, so a
-/// failure of the search errs on "they meet".
+/// Do two convex hulls lie apart? Looks for a plane between them: the nearest point to the origin of the difference
+/// body is approached from simplex to simplex (Gilbert, Johnson and Keerthi 1988). Only a plane that was checked
+/// counts, so a failure of the search errs on "they meet".
 /// </summary>
 internal static class HullSeparation
 {
@@ -40,7 +40,8 @@ internal static class HullSeparation
         return vertices[best];
     }
 
-    /// <summary>The point of a simplex of up to four corners nearest to the origin; keeps only the corners that carry it.</summary>
+    /// <summary>The point of a simplex of up to four corners nearest to the origin; keeps only the corners that carry
+    /// it.</summary>
     private static Vec3 NearestToOrigin(List<Vec3> simplex)
     {
         Vec3 nearest = default;

@@ -1,17 +1,17 @@
 namespace Platewright.Geometry;
 
 /// <summary>
-/// Takes the loose shells of a mesh apart. Shells whose convex hulls meet stay together, and so do those that lie within the
-/// hull of such a group: so nothing that interlocks, sits in another or touches is ever split. What lies in the hollow of
-/// another part stays with it, which is the safe side.
+/// Takes the loose shells of a mesh apart. Shells whose convex hulls meet stay together, and so do those that lie
+/// within the hull of such a group: so nothing that interlocks, sits in another or touches is ever split. What lies in
+/// the hollow of another part stays with it, which is the safe side.
 /// </summary>
 public static class ShellSeparation
 {
     /// <summary>With more shells than this only their boxes are compared.</summary>
     private const int MostHulls = 4000;
 
-    /// <summary>The groups as meshes of their own with distinct vertices, in order of their first triangle. Triangles without
-    /// sides, which belong to no shell, are left out.</summary>
+    /// <summary>The groups as meshes of their own with distinct vertices, in order of their first triangle. Triangles
+    /// without sides, which belong to no shell, are left out.</summary>
     public static IReadOnlyList<Mesh> Separate(Mesh mesh)
     {
         Mesh welded = Welding.Weld(mesh);

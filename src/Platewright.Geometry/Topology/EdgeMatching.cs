@@ -1,8 +1,8 @@
 namespace Platewright.Geometry;
 
 /// <summary>
-/// Finds for every half-edge its mate: half-edges are sorted into a bucket for each lower vertex (a counting sort over flat
-/// arrays), then each small bucket is sorted by the upper vertex.
+/// Finds for every half-edge its mate: half-edges are sorted into a bucket for each lower vertex (a counting sort over
+/// flat arrays), then each small bucket is sorted by the upper vertex.
 /// </summary>
 internal sealed class EdgeMatching
 {
@@ -106,7 +106,8 @@ internal sealed class EdgeMatching
             return begin;
         }
 
-        /// <summary>Puts every half-edge into its bucket; afterwards <paramref name="place"/> holds the buckets' ends.</summary>
+        /// <summary>Puts every half-edge into its bucket; afterwards <paramref name="place"/> holds the buckets'
+        /// ends.</summary>
         private ulong[] Fill(int[] place)
         {
             ReadOnlySpan<int> corners = mesh.Corners;

@@ -1,8 +1,8 @@
 namespace Platewright.Geometry;
 
 /// <summary>
-/// How the triangles of a welded mesh hang together by their edges. Half-edge 3·t + e runs from corner e of triangle t to
-/// the next. Triangles that use a vertex twice have no sides and take no part.
+/// How the triangles of a welded mesh hang together by their edges. Half-edge 3·t + e runs from corner e of triangle t
+/// to the next. Triangles that use a vertex twice have no sides and take no part.
 /// </summary>
 public sealed class MeshTopology
 {
@@ -39,8 +39,8 @@ public sealed class MeshTopology
     /// negative marks.</summary>
     public ReadOnlySpan<int> Mates => _mates;
 
-    /// <summary>For each triangle the number of its shell: shells are connected over edges and numbered in order of their
-    /// first triangle. A triangle that uses a vertex twice belongs to none: −1.</summary>
+    /// <summary>For each triangle the number of its shell: shells are connected over edges and numbered in order of
+    /// their first triangle. A triangle that uses a vertex twice belongs to none: −1.</summary>
     public ReadOnlySpan<int> Shells => _shells;
 
     public int ShellCount { get; }

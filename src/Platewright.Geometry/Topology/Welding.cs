@@ -1,8 +1,8 @@
 namespace Platewright.Geometry;
 
 /// <summary>
-/// Makes positions distinct: vertices with exactly equal coordinates (−0 equals 0) become one, vertices no triangle uses
-/// are left out. Nothing moves, so nothing that was apart can be closed by it.
+/// Makes positions distinct: vertices with exactly equal coordinates (−0 equals 0) become one, vertices no triangle
+/// uses are left out. Nothing moves, so nothing that was apart can be closed by it.
 /// </summary>
 public static class Welding
 {
@@ -10,7 +10,8 @@ public static class Welding
     private const int SoupTriangle = 6;
     private const int Smallest = 1 << 10;
 
-    /// <summary>The same triangles over distinct vertices, numbered in the order in which the triangles use them.</summary>
+    /// <summary>The same triangles over distinct vertices, numbered in the order in which the triangles use
+    /// them.</summary>
     public static Mesh Weld(Mesh mesh)
     {
         if (mesh.IsWelded) return mesh;

@@ -1,7 +1,7 @@
 namespace Platewright.Geometry;
 
-/// <summary>A tree of boxes over the triangles of a mesh, split at the middle of the longest side: for rays and for pairs of
-/// triangles that come close.</summary>
+/// <summary>A tree of boxes over the triangles of a mesh, split at the middle of the longest side: for rays and for
+/// pairs of triangles that come close.</summary>
 internal sealed class TriangleTree
 {
     private const int LeafSize = 4;
@@ -69,7 +69,8 @@ internal sealed class TriangleTree
         return hit;
     }
 
-    /// <summary>Calls <paramref name="visit"/> for pairs of triangles whose boxes touch, each once, until it says false.</summary>
+    /// <summary>Calls <paramref name="visit"/> for pairs of triangles whose boxes touch, each once, until it says
+    /// false.</summary>
     public void VisitClosePairs(Func<int, int, bool> visit)
     {
         if (_nodes.Count == 0) return;

@@ -3,7 +3,8 @@ using Platewright.Geometry;
 
 namespace Platewright.Tests.Geometry;
 
-/// <summary>Every shared mesh against the manifest: CGAL 5.5.1 and exactly rounded sums; tolerances are the manifest's.</summary>
+/// <summary>Every shared mesh against the manifest: CGAL 5.5.1 and exactly rounded sums; tolerances are the
+/// manifest's.</summary>
 public sealed class SharedMeshTests
 {
     public static IEnumerable<TheoryDataRow<string>> Files => SharedMeshes.Valid;

@@ -60,7 +60,8 @@ public sealed class ShellSeparationTests
         Assert.Single(ShellSeparation.Separate(SharedMeshes.Joined([.. bars, ball, floor])));
     }
 
-    /// <summary>Where hulls are apart, some plane parts them: the test looks at the corners on both sides of it.</summary>
+    /// <summary>Where hulls are apart, some plane parts them: the test looks at the corners on both sides of
+    /// it.</summary>
     [Fact]
     public void AreApart_RandomHulls_AgreesWithAFineSearchForAPlane() =>
         Gen.Select(Clouds.Kinds[0].Array[1, 12], Clouds.Kinds[0].Array[1, 12], Clouds.Kinds[0]).Sample(
