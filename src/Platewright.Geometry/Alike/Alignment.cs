@@ -61,7 +61,8 @@ internal static class Alignment
     {
         for (int sign = 0; sign < 4; sign++)
         {
-            Vec3 first = (sign & 1) == 0 ? a.Axes.Row0 : -a.Axes.Row0, second = (sign & 2) == 0 ? a.Axes.Row1 : -a.Axes.Row1;
+            Vec3 first = (sign & 1) == 0 ? a.Axes.Row0 : -a.Axes.Row0;
+            Vec3 second = (sign & 2) == 0 ? a.Axes.Row1 : -a.Axes.Row1;
             yield return b.Axes.Transposed() * new Matrix3(first, second, first.Cross(second));
         }
     }

@@ -65,7 +65,7 @@ public sealed record ShapeSignature
     {
         var shares = new double[HistogramBins];
         double[] distances = [.. SurfacePoint.Spread(mesh, HistogramSamples).Select(p => (p.Position - centre).Length)];
-        double largest = Bounds3.Of(mesh.Vertices).Size.Length == 0 ? 1 : mesh.VertexArray.Max(v => (v - centre).Length);
+        double largest = mesh.VertexArray.Max(v => (v - centre).Length);
         foreach (double d in distances)
         {
             // Each point is shared between two bins, so that a hair's difference does not move it whole.

@@ -37,8 +37,9 @@ internal sealed class SurfaceMoments
             (Vec3 a, Vec3 b, Vec3 c) = mesh.Triangle(t);
             (a, b, c) = ((a - centre) / unit, (b - centre) / unit, (c - centre) / unit);
             double area = (b - a).Cross(c - a).Length / 2;
-            foreach ((double corner, double weight) in (ReadOnlySpan<(double, double)>)[(Near, NearWeight), (Far, FarWeight)])
+            for (int rule = 0; rule < 2; rule++)
             {
+                (double corner, double weight) = rule == 0 ? (Near, NearWeight) : (Far, FarWeight);
                 double own = 1 - 2 * corner;
                 Add(sums, a * own + (b + c) * corner, area * weight);
                 Add(sums, b * own + (c + a) * corner, area * weight);

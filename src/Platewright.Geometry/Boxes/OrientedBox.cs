@@ -19,8 +19,8 @@ public sealed record OrientedBox(Matrix3 Axes, Vec3 SizeMm, Vec3 Center)
         foreach ((double low, double high, Vec3 axis) in sides) center += axis * ((low + high) / 2);
         Matrix3 sorted = new(sides[0].Axis, sides[1].Axis, sides[2].Axis);
         if (sorted.Determinant < 0) sorted = sorted with { Row2 = -sorted.Row2 };
-        return new OrientedBox(
-            sorted, new(sides[0].High - sides[0].Low, sides[1].High - sides[1].Low, sides[2].High - sides[2].Low), center);
+        Vec3 size = new(sides[0].High - sides[0].Low, sides[1].High - sides[1].Low, sides[2].High - sides[2].Low);
+        return new OrientedBox(sorted, size, center);
     }
 
     private static (double Low, double High, Vec3 Axis) Extent(ReadOnlySpan<Vec3> points, Vec3 axis)

@@ -44,7 +44,11 @@ public static class TightestBox
         Vec3[] starts = [.. Distinct([Vec3.UnitZ, Vec3.UnitX, Vec3.UnitY, .. normals, .. Frame.Spiral(Spread)])];
         OrientedBox[] tried = [.. starts.Select(u => Standing(sketch, u)).OrderBy(b => b.VolumeMm3).Take(Kept)];
         OrientedBox best = OrientedBox.Around(vertices, Matrix3.Identity);
-        foreach (OrientedBox start in tried) best = Smaller(best, Improved(vertices, Tilted(sketch, Improved(sketch, start.Axes)).Axes));
+        foreach (OrientedBox start in tried)
+        {
+            OrientedBox sketched = Tilted(sketch, Improved(sketch, start.Axes));
+            best = Smaller(best, Improved(vertices, sketched.Axes));
+        }
         // The sketch may rank a face too low that is flush with the least box, as the largest often are.
         foreach (Vec3 u in starts.Take(Certain)) best = Smaller(best, Improved(vertices, Standing(vertices, u).Axes));
         return best;

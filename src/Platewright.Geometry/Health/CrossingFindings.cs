@@ -19,7 +19,8 @@ internal static class CrossingFindings
                 $"{options.MostTrianglesForCrossings}).");
             return;
         }
-        int[] triangles = [.. Enumerable.Range(0, mesh.TriangleCount).Where(t => topology.Mates[3 * t] != MeshTopology.NoEdge)];
+        int[] triangles = [.. Enumerable.Range(0, mesh.TriangleCount)
+            .Where(t => topology.Mates[3 * t] != MeshTopology.NoEdge)];
         int own = 0, looked = 0;
         HashSet<(int, int)> between = [];
         TriangleTree.Over(mesh, triangles).VisitClosePairs((t, u) =>
@@ -33,10 +34,11 @@ internal static class CrossingFindings
             return ++looked < MostPairs && own < MostFound && between.Count < MostFound;
         });
         findings.Add(FindingCodes.IntersectingShells, between.Count, n =>
-            $"{n} {Words.Plural(n, "pair", "pairs")} of shells cut or touch each other. They print as one body; unite them where " +
-            "they are drawn, as the stated volume counts what they share twice.");
+            $"{n} {Words.Plural(n, "pair", "pairs")} of shells cut or touch each other. They print as one body; unite " +
+            "them where they are drawn, as the stated volume counts what they share twice.");
         findings.Add(FindingCodes.SelfIntersections, own, n =>
-            $"{(n >= MostFound ? "At least " : "")}{n} {Words.Plural(n, "pair", "pairs")} of triangles cut each other within a " +
-            "shell: inside and outside are not clear there. Most of it prints well, small features may come out wrong.");
+            $"{(n >= MostFound ? "At least " : "")}{n} {Words.Plural(n, "pair", "pairs")} of triangles cut each other " +
+            "within a shell: inside and outside are not clear there. Most of it prints well, small features may come " +
+            "out wrong.");
     }
 }

@@ -10,14 +10,16 @@ public sealed record PlausibleUnit(string Symbol, double Factor, double LargestM
     // Sizes of desktop prints, most likely first: a judgement, no source.
     private const double UsualLeast = 20, UsualMost = 400, PossibleLeast = 5, PossibleMost = 1000;
 
-    private static readonly (string Symbol, double Factor)[] Larger = [("in", 25.4), ("m", 1000), ("cm", 10), ("ft", 304.8)];
+    private static readonly (string Symbol, double Factor)[] Larger =
+        [("in", 25.4), ("m", 1000), ("cm", 10), ("ft", 304.8)];
 
     private static readonly (string Symbol, double Factor)[] Smaller = [("um", 0.001), ("in_twice", 1 / 25.4)];
 
     /// <summary>The units that would bring a part of this size to a usual one, the most likely first.</summary>
     internal static IReadOnlyList<PlausibleUnit> For(double largestMm, HealthOptions options)
     {
-        if (!(largestMm > 0) || (largestMm >= options.SmallestPlausibleMm && largestMm <= options.LargestPlausibleMm)) return [];
+        bool plausible = largestMm >= options.SmallestPlausibleMm && largestMm <= options.LargestPlausibleMm;
+        if (plausible || !(largestMm > 0)) return [];
         PlausibleUnit[] all = [.. (largestMm < options.SmallestPlausibleMm ? Larger : Smaller)
             .Select(u => new PlausibleUnit(u.Symbol, u.Factor, largestMm * u.Factor))];
         return [.. all.Where(u => u.LargestMm is >= UsualLeast and <= UsualMost),

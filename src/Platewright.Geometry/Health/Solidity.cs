@@ -7,8 +7,8 @@ internal static class Solidity
     private const double LeastShare = 1e-9;
 
     public const string Message =
-        "The mesh encloses nothing: it is flat or a sheet without thickness, and nothing of it would be printed. Give it a " +
-        "thickness where it is drawn.";
+        "The mesh encloses nothing: it is flat or a sheet without thickness, and nothing of it would be printed. " +
+        "Give it a thickness where it is drawn.";
 
     public static bool IsNothing(MeshTopology topology, MeshMeasures measures, ConvexHull? hull) =>
         hull is null || hull.Dimension < 3 || topology.ShellCount == 0

@@ -17,8 +17,8 @@ internal static class TriangleFindings
     public static void AddTo(FindingList findings, Mesh mesh, MeshTopology topology)
     {
         findings.Add(FindingCodes.DuplicateFaces, CountDuplicates(mesh, topology), n =>
-            $"{n} {Words.Plural(n, "triangle lies", "triangles lie")} exactly on another with the same corners: a wall without " +
-            "thickness or a body drawn twice; delete the copies, as they may turn inside and outside around.");
+            $"{n} {Words.Plural(n, "triangle lies", "triangles lie")} exactly on another with the same corners: a wall " +
+            "without thickness or a body drawn twice; delete the copies, as they may turn inside and outside around.");
         int[] kinds = new int[2 * Chunks.Count(mesh.TriangleCount)];
         Chunks.For(mesh.TriangleCount, (from, to) =>
         {
@@ -26,13 +26,14 @@ internal static class TriangleFindings
             (kinds[2 * piece], kinds[2 * piece + 1]) = CountThin(mesh, from, to);
         });
         int degenerate = 0, slivers = 0;
-        for (int i = 0; i < kinds.Length; i += 2) (degenerate, slivers) = (degenerate + kinds[i], slivers + kinds[i + 1]);
+        for (int i = 0; i < kinds.Length; i += 2)
+            (degenerate, slivers) = (degenerate + kinds[i], slivers + kinds[i + 1]);
         findings.Add(FindingCodes.DegenerateFaces, degenerate, n =>
-            $"{n} {Words.Plural(n, "triangle has", "triangles have")} no area: corners that coincide or lie on one line. Harmless " +
-            "for printing by themselves, but programs that close holes may stumble over them.");
+            $"{n} {Words.Plural(n, "triangle has", "triangles have")} no area: corners that coincide or lie on one " +
+            "line. Harmless for printing by themselves, but programs that close holes may stumble over them.");
         findings.Add(FindingCodes.Slivers, slivers, n =>
-            $"{n} {Words.Plural(n, "triangle is", "triangles are")} thinner than a tenth of a micrometre. Harmless for printing; " +
-            "exporting again with a coarser or finer setting mostly removes them.");
+            $"{n} {Words.Plural(n, "triangle is", "triangles are")} thinner than a tenth of a micrometre. Harmless for " +
+            "printing; exporting again with a coarser or finer setting mostly removes them.");
     }
 
     private static (int Degenerate, int Slivers) CountThin(Mesh mesh, int from, int to)
@@ -46,7 +47,8 @@ internal static class TriangleFindings
             Vec3 twice = ab.Cross(ca);
             double squared = twice.Dot(twice);
             // Height of the triangle over its longest edge: twice the area divided by the edge.
-            if (squared > SliverShare * SliverShare * longest * longest || squared > SliverMm * SliverMm * longest) continue;
+            if (squared > SliverShare * SliverShare * longest * longest) continue;
+            if (squared > SliverMm * SliverMm * longest) continue;
             if (squared <= DoubtShare * DoubtShare * longest * longest && Orientation.OnOneLine(a, b, c)) degenerate++;
             else slivers++;
         }

@@ -11,14 +11,15 @@ internal static class WallFindings
     public static double? AddTo(FindingList findings, Mesh mesh, HealthOptions options)
     {
         if (options.WallSamples == 0) return null;
-        double[] walls = WallThickness.Sample(mesh, options.WallSamples);
+        (double[] walls, double[] others) = WallThickness.Sample(mesh, options.WallSamples);
         if (walls.Length == 0) return null;
         double thinnest = walls[Math.Min(Rank, walls.Length - 1)];
-        int below = walls.Count(w => w < options.BeadWidthMm);
+        int all = walls.Length + others.Length, below = walls.Concat(others).Count(w => w < options.BeadWidthMm);
         if (thinnest >= options.BeadWidthMm) return thinnest;
         findings.Add(FindingCodes.ThinWalls, below, n =>
-            $"The thinnest wall is about {Words.Length(thinnest)}, below one bead of {Words.Length(options.BeadWidthMm)}: it would " +
-            $"be left out or come out thicker (an approximation: {n} of {walls.Length} sample points lie on walls that thin).");
+            $"The thinnest wall is about {Words.Length(thinnest)}, below one bead of {Words.Length(options.BeadWidthMm)}: " +
+            $"it would be left out or come out thicker (an approximation: {n} of {all} sample points lie on " +
+            "walls below a bead).");
         return thinnest;
     }
 }

@@ -10,7 +10,8 @@ public sealed class ConvexHull
 {
     private readonly Vec3[] _vertices;
 
-    internal ConvexHull(int dimension, Vec3[] vertices, IReadOnlyList<HullFace> faces, IReadOnlyList<HullFace> exactFaces)
+    internal ConvexHull(
+        int dimension, Vec3[] vertices, IReadOnlyList<HullFace> faces, IReadOnlyList<HullFace> exactFaces)
     {
         Dimension = dimension;
         _vertices = vertices;

@@ -47,7 +47,8 @@ internal sealed class HullEdges
             for (int i = 0; i < corners.Count; i++)
             {
                 int from = corners[i], to = corners[(i + 1) % corners.Count];
-                if (from < to && left.TryGetValue((to, from), out int right)) edges.Add(new HullEdge(from, to, f, right));
+                if (from < to && left.TryGetValue((to, from), out int right))
+                    edges.Add(new HullEdge(from, to, f, right));
             }
         }
         return new HullEdges([.. edges], hull.Vertices.Length);

@@ -211,7 +211,8 @@ internal static class HullFaces
     private static int[] Merge(Vec3[] vertices, HullFace[] faces, List<int>[] neighbours)
     {
         double reach = 0;
-        foreach (Vec3 v in vertices) reach = Math.Max(reach, Math.Max(Math.Abs(v.X), Math.Max(Math.Abs(v.Y), Math.Abs(v.Z))));
+        foreach (Vec3 v in vertices)
+            reach = Math.Max(reach, Math.Max(Math.Abs(v.X), Math.Max(Math.Abs(v.Y), Math.Abs(v.Z))));
         double tolerance = Flatness * reach;
         int[] seeds = [.. Enumerable.Range(0, faces.Length)];
         Array.Sort(seeds, (i, j) => faces[i].AreaMm2 != faces[j].AreaMm2

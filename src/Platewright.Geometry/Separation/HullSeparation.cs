@@ -89,6 +89,7 @@ internal static class HullSeparation
         int whole = Orientation.Of(c[0], c[1], c[2], c[3]);
         return whole != 0 && Orientation.Of(default, c[1], c[2], c[3]) * whole > 0
             && Orientation.Of(c[0], default, c[2], c[3]) * whole > 0
-            && Orientation.Of(c[0], c[1], default, c[3]) * whole > 0 && Orientation.Of(c[0], c[1], c[2], default) * whole > 0;
+            && Orientation.Of(c[0], c[1], default, c[3]) * whole > 0
+            && Orientation.Of(c[0], c[1], c[2], default) * whole > 0;
     }
 }

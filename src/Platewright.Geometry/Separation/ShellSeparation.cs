@@ -24,7 +24,8 @@ public static class ShellSeparation
     {
         List<ShellGroup> groups = [];
         ShellFacts[] shells = ShellFacts.Of(welded, topology);
-        for (int s = 0; s < shells.Length; s++) groups.Add(ShellGroup.Of(welded, s, shells[s], shells.Length <= MostHulls));
+        for (int s = 0; s < shells.Length; s++)
+            groups.Add(ShellGroup.Of(welded, s, shells[s], shells.Length <= MostHulls));
         while (MergeOnce(groups)) { }
         return [.. groups.Select(g => g.Shells.Order().ToArray()).OrderBy(g => g[0])];
     }

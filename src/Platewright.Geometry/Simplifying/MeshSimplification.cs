@@ -21,7 +21,10 @@ public static class MeshSimplification
     public static Mesh Reduce(Mesh mesh, int mostTriangles)
     {
         if (mostTriangles < 1)
-            throw new ArgumentOutOfRangeException(nameof(mostTriangles), mostTriangles, "At least one triangle must be left.");
+        {
+            throw new ArgumentOutOfRangeException(
+                nameof(mostTriangles), mostTriangles, "At least one triangle must be left.");
+        }
         Mesh reduced = WithoutCollapsed(Welding.Weld(FiniteTriangles.Of(mesh, out _)));
         if (reduced.TriangleCount <= mostTriangles) return reduced;
         int start = Math.Max(CollapseAlways, (int)Math.Min(int.MaxValue, (long)CollapseFactor * mostTriangles));

@@ -35,7 +35,8 @@ internal sealed class EdgeMatching
     {
         EdgeMatching edges = new(welded.Corners.Length);
         int vertices = welded.Vertices.Length;
-        int partitions = welded.TriangleCount < Smallest ? 1 : Math.Clamp(Environment.ProcessorCount, 1, MostPartitions);
+        int partitions = Math.Clamp(Environment.ProcessorCount, 1, MostPartitions);
+        if (welded.TriangleCount < Smallest) partitions = 1;
         var parts = new Part[partitions];
         Parallel.For(0, partitions, p =>
         {

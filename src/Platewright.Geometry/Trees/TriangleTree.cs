@@ -17,8 +17,6 @@ internal sealed class TriangleTree
         _order = order;
     }
 
-    public Mesh Mesh => _mesh;
-
     /// <summary>The tree over the given triangles.</summary>
     public static TriangleTree Over(Mesh mesh, int[] triangles)
     {
@@ -32,41 +30,6 @@ internal sealed class TriangleTree
         }
         tree.Build(centres, 0, triangles.Length, 0);
         return tree;
-    }
-
-    /// <summary>The first triangle a ray meets.</summary>
-    /// <param name="from">Where the ray begins.</param>
-    /// <param name="along">Its unit direction.</param>
-    /// <param name="own">A triangle to pass through.</param>
-    /// <param name="distance">How far away it is, mm; infinite where the ray meets none.</param>
-    /// <returns>The triangle, or −1.</returns>
-    public int FirstHit(Vec3 from, Vec3 along, int own, out double distance)
-    {
-        distance = double.PositiveInfinity;
-        int hit = -1;
-        if (_nodes.Count == 0) return hit;
-        Vec3 inverse = new(1 / along.X, 1 / along.Y, 1 / along.Z);
-        Span<int> open = stackalloc int[2 * Depth + 2];
-        int count = 0;
-        open[count++] = 0;
-        while (count > 0)
-        {
-            Node node = _nodes[open[--count]];
-            if (!node.Box.Meets(from, inverse, distance)) continue;
-            if (node.Left >= 0)
-            {
-                open[count++] = node.Left;
-                open[count++] = node.Right;
-                continue;
-            }
-            for (int i = node.From; i < node.To; i++)
-            {
-                if (_order[i] == own) continue;
-                double at = Meet(_order[i], from, along);
-                if (at < distance) (distance, hit) = (at, _order[i]);
-            }
-        }
-        return hit;
     }
 
     /// <summary>Calls <paramref name="visit"/> for pairs of triangles whose boxes touch, each once, until it says
@@ -148,23 +111,6 @@ internal sealed class TriangleTree
     }
 
     private static double Along(Vec3 p, int axis) => axis == 0 ? p.X : axis == 1 ? p.Y : p.Z;
-
-    /// <summary>Distance to a triangle along a ray (Möller and Trumbore 1997); infinite where it is missed.</summary>
-    private double Meet(int triangle, Vec3 from, Vec3 along)
-    {
-        (Vec3 a, Vec3 b, Vec3 c) = _mesh.Triangle(triangle);
-        Vec3 ab = b - a, ac = c - a, p = along.Cross(ac);
-        double determinant = ab.Dot(p);
-        if (determinant == 0) return double.PositiveInfinity;
-        Vec3 t = from - a;
-        double u = t.Dot(p) / determinant;
-        if (!(u is >= 0 and <= 1)) return double.PositiveInfinity;
-        Vec3 q = t.Cross(ab);
-        double v = along.Dot(q) / determinant;
-        if (!(v >= 0 && u + v <= 1)) return double.PositiveInfinity;
-        double distance = ac.Dot(q) / determinant;
-        return distance > 0 ? distance : double.PositiveInfinity;
-    }
 
     private readonly record struct Node(TreeBox Box, int From, int To, int Left, int Right);
 }

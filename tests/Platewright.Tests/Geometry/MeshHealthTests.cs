@@ -90,7 +90,9 @@ public sealed class MeshHealthTests
         MeshReport report = MeshHealth.Examine(hollow);
         Assert.Equal(1, Count(report, FindingCodes.SealedCavities));
         Assert.Single(report.Findings);
-        Assert.Equal(5, report.ThinnestWallMm!.Value, 0.15);
+        Assert.Equal(5, report.ThinnestWallMm!.Value, 0.1);
+        Mesh thin = SharedMeshes.Joined(Solids.Ball(20), Solids.InsideOut(Solids.Ball(19.5)));
+        Assert.Equal(0.5, MeshHealth.Examine(thin).ThinnestWallMm!.Value, 0.02);
     }
 
     [Fact]
