@@ -15,6 +15,7 @@ internal static class Broken
     }
 
     /// <summary>A 3MF whose build asks for an object that its resources do not have.</summary>
-    public static byte[] WrongObject() =>
-        Packages.ThreeMf(new Model("dial.3mf", FileKind.ThreeMf, Clock.Dial(diameter: 236)), wrongObject: 7);
+    public static byte[] WrongObject() => Packages.Edited(
+        Packages.ThreeMf(new Model("dial.3mf", FileKind.ThreeMf, Clock.Dial(diameter: 236))), "objectid=\"1\"",
+            "objectid=\"7\"");
 }

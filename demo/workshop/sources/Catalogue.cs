@@ -6,8 +6,8 @@ namespace Platewright.Demo;
 /// <summary>Every file of the workshop.</summary>
 public static class Catalogue
 {
-    /// <summary>What makes each sound file of its own.</summary>
-    public static IReadOnlyList<Func<Model>> Makers { get; } =
+    /// <summary>The sound models that are files of their own; each is modelled when it is first asked for.</summary>
+    public static IReadOnlyList<Lazy<Model>> Models { get; } = Lazily(
     [
         .. Gears.Models,
         .. Enclosures.Models,
@@ -31,24 +31,23 @@ public static class Catalogue
         .. Clock.Models,
         .. Scales.Models,
         .. Trays.Models,
-    ];
+    ]);
 
     /// <summary>The sound models that share one zipped pack.</summary>
-    public static IReadOnlyList<Func<Model>> Packed => Drawers.Packed;
+    public static IReadOnlyList<Lazy<Model>> Packed { get; } = Lazily(Drawers.Packed);
 
     /// <summary>
     /// Path below the folder of models, and content: sound files, one pack, and two files broken on purpose.
     /// </summary>
     public static IEnumerable<(string Path, byte[] Content)> Files()
     {
-        foreach (Func<Model> make in Makers)
-        {
-            Model model = make();
-            yield return (model.Path, FileWriter.Bytes(model));
-        }
+        foreach (Lazy<Model> model in Models) yield return (model.Value.Path, FileWriter.Bytes(model.Value));
         yield return ("drawer-boxes/boxes.zip",
-            Packages.Zip(Packed.Select(make => make()).Select(m => (m.Path, FileWriter.Bytes(m)))));
+            Packages.Zip(Packed.Select(m => (m.Value.Path, FileWriter.Bytes(m.Value)))));
         yield return ("dust-hose/reducer-100-63 old.stl", Broken.CutShort());
         yield return ("workshop-clock/dial from mail.3mf", Broken.WrongObject());
     }
+
+    private static IReadOnlyList<Lazy<Model>> Lazily(IReadOnlyList<Func<Model>> makers) =>
+        [.. makers.Select(make => new Lazy<Model>(make))];
 }

@@ -15,20 +15,25 @@ public enum FileKind
     Amf,
 }
 
-/// <summary>One body of a file.</summary>
-/// <param name="Colour">As #RRGGBB; null where the file says nothing.</param>
-public sealed record Body(string Name, Mesh Mesh, string? Material = null, string? Colour = null);
-
-/// <summary>One file of the demo.</summary>
+/// <summary>One file of the demo, with one body in it.</summary>
 /// <param name="Path">Below the folder of models, with forward slashes.</param>
-/// <param name="Unit">Of the file's numbers, mm; 25.4 for a file drawn in inches.</param>
-public sealed record Model(string Path, FileKind Kind, IReadOnlyList<Body> Bodies, double Unit = 1)
+/// <param name="Mesh">In mm.</param>
+/// <param name="Material">As the file says it; null where it says nothing.</param>
+/// <param name="Colour">As #RRGGBB; null where the file says nothing.</param>
+public sealed record Model(string Path, FileKind Kind, Mesh Mesh, string? Material = null, string? Colour = null)
 {
     public Model(string path, FileKind kind, Solid solid, string? material = null, string? colour = null)
-        : this(path, kind, [new Body(System.IO.Path.GetFileNameWithoutExtension(path), solid.ToMesh(), material,
-            colour)])
+        : this(path, kind, solid.ToMesh(), material, colour)
     {
     }
+
+    /// <summary>One unit of the file's numbers, mm; 25.4 for a file drawn in inches.</summary>
+    public double Unit { get; init; } = 1;
+
+    public string Name => System.IO.Path.GetFileNameWithoutExtension(Path);
+
+    /// <summary>The mesh in the file's numbers.</summary>
+    internal Mesh Drawn => Unit.Equals(1) ? Mesh : Mesh.Transformed(Matrix3.Identity * (1 / Unit), default);
 
     public static Model Stl(string path, Solid solid) => new(path, FileKind.StlBinary, solid);
 }
