@@ -44,7 +44,8 @@ public static class FitSolver
         CancellationToken stop)
     {
         SearchResult found = FreeSearch.Run(part, volume.Container, [known.Pose.Rotation], gap, options.MostCells, null, stop);
-        WayOfFitting way = Better(known, placing.At(found.Rotation));
+        // Brim and keep-outs, which the search does not see, may favour another of its optima, or a pose beside one.
+        WayOfFitting way = Better(known, placing.IsPlain ? placing.At(found.Rotation) : Nudging.Best(placing, found.Tried));
         return (way, Math.Max(Math.Min(found.UpperBound / part.Growth, Placing.MostScale), way.LargestScale));
     }
 

@@ -14,6 +14,9 @@ internal sealed class Placing(PreparedPart part, UsableVolume volume)
     /// <summary>True where boxes to stay out of make an answer "none found" instead of "none exists".</summary>
     public bool IsObstructed => _keepOuts is not null;
 
+    /// <summary>True where only the walls hold the part: neither brim nor keep-outs.</summary>
+    public bool IsPlain => _keepOuts is null && Brim == 0;
+
     private double Brim => part.Shape.BrimMm;
 
     /// <summary>Translation only.</summary>

@@ -21,7 +21,7 @@ public static class SizeNeedSolver
     /// <exception cref="OperationCanceledException">Cancelled.</exception>
     public static SizeNeed Solve(PreparedPart part, FitOptions options, CancellationToken stop)
     {
-        List<(BedAndHeight Size, Rotation Rotation)> turned = [.. part.Stands.Select(s => Rest(part, s))];
+        List<(BedAndHeight Size, Rotation Rotation)> turned = [.. part.Stands.Append(part.AsDrawn).Select(s => Rest(part, s))];
         List<(BedAndHeight Size, Rotation Rotation)> best = ParetoBest(turned);
         (BedAndHeight size, Rotation rotation) = best.MinBy(p => Math.Max(p.Size.BedMm, p.Size.HeightMm));
         double cubeTurned = Math.Max(size.BedMm, size.HeightMm);
@@ -65,7 +65,7 @@ public static class SizeNeedSolver
         return (new BedAndHeight(bed, shadow.HeightMm * part.Growth), rotation);
     }
 
-    // The smallest square bed at any turn.
+    // The smallest square bed at any turn; standing as drawn counts as a way of being turned, as in the verdict.
     private static (BedAndHeight, Rotation) Rest(PreparedPart part, Shadow shadow)
     {
         (double bed, double angle) = SquareBed.Smallest(shadow, part.Growth, part.Shape.BrimMm);

@@ -10,11 +10,18 @@ namespace Platewright.Fit.Pieces;
 /// <param name="Direction">Normal of the cutting planes in the drawn part.</param>
 internal sealed record SlabCut(int Pieces, Vec3 Direction)
 {
+    // This stretch of the part lies within one piece whether it is cut into 2, 3, 4, 5 or 6: where it does not fit, none does.
+    private const double CommonFrom = 0.4;
+    private const double CommonTo = 0.5;
+    private const int CoveredPieces = 6;
+
     public static SlabCut? Fewest(
         PreparedPart part, UsableVolume volume, Allowance allowance, int mostPieces, CancellationToken stop)
     {
         if (part.Shape.Hull.Dimension < 3) return null;
-        Vec3[] directions = [.. Directions(part, allowance, stop)];
+        if (mostPieces is < 2 or > CoveredPieces)
+            throw new ArgumentOutOfRangeException(nameof(mostPieces), mostPieces, $"Pieces must be 2 … {CoveredPieces}.");
+        Vec3[] directions = [.. Directions(part, allowance, stop).Where(d => SliceFits(part, volume, allowance, d, CommonFrom, CommonTo))];
         for (int n = 2; n <= mostPieces; n++)
             foreach (Vec3 direction in directions)
             {
@@ -52,20 +59,21 @@ internal sealed record SlabCut(int Pieces, Vec3 Direction)
         return to - from;
     }
 
-    private static bool AllFit(PreparedPart part, UsableVolume volume, Allowance allowance, int n, Vec3 direction)
+    // The middle first: it is where most parts are largest.
+    private static bool AllFit(PreparedPart part, UsableVolume volume, Allowance allowance, int n, Vec3 direction) =>
+        Enumerable.Range(0, n).OrderBy(i => Math.Abs(2 * i + 1 - n))
+            .All(i => SliceFits(part, volume, allowance, direction, (double)i / n, (i + 1.0) / n));
+
+    // From and to: shares of the part's extent along the direction.
+    private static bool SliceFits(
+        PreparedPart part, UsableVolume volume, Allowance allowance, Vec3 direction, double from, double to)
     {
         ReadOnlySpan<Vec3> vertices = part.Grid.Vertices;
         double low = -vertices[part.Grid.Farthest(-direction)].Dot(-direction);
-        double high = vertices[part.Grid.Farthest(direction)].Dot(direction);
-        for (int i = 0; i < n; i++)
-        {
-            double from = low + (high - low) * i / n, to = low + (high - low) * (i + 1) / n;
-            ConvexHull slice = ConvexHull.Of(Slice(part.Shape.Hull, direction, from, to));
-            var placing = new Placing(new PreparedPart(part.Shape with { Hull = slice }), volume);
-            bool fits = placing.AsDrawn().Fits || allowance.Turn && (placing.Upright().Fits || placing.Turned().Fits);
-            if (!fits) return false;
-        }
-        return true;
+        double extent = vertices[part.Grid.Farthest(direction)].Dot(direction) - low;
+        ConvexHull slice = ConvexHull.Of(Slice(part.Shape.Hull, direction, low + extent * from, low + extent * to));
+        var placing = new Placing(new PreparedPart(part.Shape with { Hull = slice }), volume);
+        return placing.AsDrawn().Fits || allowance.Turn && (placing.Upright().Fits || placing.Turned().Fits);
     }
 
     private static Vec3[] Slice(ConvexHull hull, Vec3 direction, double from, double to)

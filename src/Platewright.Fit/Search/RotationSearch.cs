@@ -8,7 +8,9 @@ namespace Platewright.Fit.Search;
 /// <param name="UpperBound">No rotation allows a larger one.</param>
 /// <param name="Cells">Cells of rotation space that were bounded.</param>
 /// <param name="Closed">False when the budget of cells ran out before the gap closed.</param>
-internal readonly record struct SearchResult(Rotation Rotation, double Scale, double UpperBound, int Cells, bool Closed);
+/// <param name="Tried">Every local optimum that was polished, in the order of the search.</param>
+internal readonly record struct SearchResult(
+    Rotation Rotation, double Scale, double UpperBound, int Cells, bool Closed, IReadOnlyList<Rotation> Tried);
 
 /// <summary>
 /// Branch and bound over rotations for the largest copy of a convex part in a convex container. A cell of Rodrigues
@@ -30,6 +32,7 @@ internal sealed class RotationSearch
     private readonly Container _container;
     private readonly Polisher _polisher;
     private readonly ActiveSet _active = new();
+    private readonly List<Rotation> _tried = [];
     private readonly Contact[] _touch = new Contact[Container.MostContacts];
     private readonly ICellListener? _listener;
     private readonly CancellationToken _stop;
@@ -71,7 +74,7 @@ internal sealed class RotationSearch
         double least = Math.Min(_leastBound, _best) * (1 - Tolerances.Rounding);
         // What is written down must be what is claimed: with a listener only the cells count.
         double bound = _listener is null ? Math.Min(1 / least, knownBound) : 1 / least;
-        return new SearchResult(_bestRotation, 1 / _best, bound, _cells, !_open);
+        return new SearchResult(_bestRotation, 1 / _best, bound, _cells, !_open, _tried);
     }
 
     /// <summary>The reciprocal of the largest scale at a rotation.</summary>
@@ -80,6 +83,7 @@ internal sealed class RotationSearch
     private void Try(Rotation rotation, double trust)
     {
         double value = _polisher.Polish(ref rotation, trust);
+        _tried.Add(rotation);
         if (value >= _best) return;
         _best = value;
         _bestRotation = rotation;
