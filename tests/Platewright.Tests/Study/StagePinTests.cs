@@ -22,8 +22,8 @@ public sealed class StagePinTests : IDisposable
     private static readonly Dictionary<string, string> Pinned = new(StringComparer.Ordinal)
     {
         ["examine 2"] = "d1cbf3db9f4fadb0",
-        ["fit 2"] = "9bd6a1226d5f7d48",
-        ["need 1"] = "feec85913e8c60ee",
+        ["fit 3"] = "d600311385df01df",
+        ["need 2"] = "feec85913e8c60ee",
     };
 
     private readonly ScratchFolder _folder = new();
