@@ -6,7 +6,7 @@ namespace Platewright.Geometry;
 /// </summary>
 internal sealed class RayColumns
 {
-    private const int Cells = 128;
+    private const int Cells = 64;
 
     private readonly SurfacePoint[] _points;
     private readonly int _axis;

@@ -18,6 +18,9 @@ internal static class WallThickness
     /// walls are curved.</summary>
     private const int Refined = 24;
 
+    /// <summary>The second ray ends at this multiple of the first answer.</summary>
+    private const double Further = 1.5;
+
     /// <summary>Thicknesses found, mm.</summary>
     /// <param name="mesh">The part.</param>
     /// <param name="samples">How many points; fewer thicknesses come of them, as some rays meet no opposed face.</param>
@@ -35,9 +38,13 @@ internal static class WallThickness
         (double Thickness, SurfacePoint Point)[] found = [.. points.Select((p, i) => (Across(mesh, p, askew[i]), p))
             .Where(f => double.IsFinite(f.Item1)).OrderBy(f => f.Item1).ThenBy(f => f.p.Triangle)];
         SurfacePoint[] thinnest = [.. found.Take(Refined).Select(f => f.Point)];
+        TreeBox[] near = [.. found.Take(Refined).Select(f => Reach(f.Point, f.Thickness * Further + clear))];
         RayHit[] straight = FirstHits(mesh, thinnest.Length, (triangle, hits) =>
         {
-            for (int i = 0; i < thinnest.Length; i++) hits[i] = hits[i].Nearer(Meet(mesh, triangle, thinnest[i], clear));
+            (Vec3 a, Vec3 b, Vec3 c) = mesh.Triangle(triangle);
+            TreeBox box = new(Vec3.Min(a, Vec3.Min(b, c)), Vec3.Max(a, Vec3.Max(b, c)));
+            for (int i = 0; i < near.Length; i++)
+                if (near[i].Touches(box)) hits[i] = hits[i].Nearer(Meet(mesh, triangle, thinnest[i], clear));
         });
         IEnumerable<double> again = thinnest.Select(
             (p, i) => IsWall(mesh, p, straight[i]) ? straight[i].Distance : found[i].Thickness);
@@ -60,6 +67,12 @@ internal static class WallThickness
         foreach (RayHit[] piece in pieces)
             for (int i = 0; i < rays; i++) first[i] = first[i].Nearer(piece[i]);
         return first;
+    }
+
+    private static TreeBox Reach(SurfacePoint from, double length)
+    {
+        Vec3 end = from.Position - from.Normal * length;
+        return new TreeBox(Vec3.Min(from.Position, end), Vec3.Max(from.Position, end));
     }
 
     /// <summary>The distance of the two sides of a wall from a ray that runs askew through it; infinite where it is none. Where

@@ -12,9 +12,7 @@ internal static class HullFaces
     /// </summary>
     public const double Flatness = 1.0 / (1 << 20);
 
-    /// <summary>Cosine of the widest angle, 30°, at which a sliver may join a face it lies in by <see
-    /// cref="Flatness"/>.</summary>
-    private static readonly double JoinCosine = Math.Sqrt(0.75);
+    private const int None = -1;
 
     /// <summary>Faces with less area than this share of their length squared are measured without
     /// cancellation.</summary>
@@ -25,20 +23,37 @@ internal static class HullFaces
         bool[] flat = FlatEdges(points, triangles);
         int[] place = Extremes(points, triangles, flat, out Vec3[] vertices);
         int[] label = Connected(triangles, flat);
-        int[][] outlines = Outlines(triangles, label, place);
-        int[] canonical = [.. Enumerable.Range(0, outlines.Length)];
-        Array.Sort(canonical, (i, j) => CompareOutlines(outlines[i], outlines[j]));
-        HullFace[] exact = [.. canonical.Select(i => Face(vertices, outlines[i]))];
-        int[] rank = new int[canonical.Length];
-        for (int i = 0; i < rank.Length; i++) rank[canonical[i]] = i;
+        int[][] outlines = Outlines(triangles, label, place, label.Max() + 1);
+        int[] rank = SortOutlines(outlines);
         for (int t = 0; t < label.Length; t++) label[t] = rank[label[t]];
+        HullFace[] exact = [.. outlines.Select(o => Face(vertices, o))];
 
-        int[] merged = Merge(vertices, exact, Neighbours(triangles, label, exact.Length));
-        if (merged.Max() + 1 == exact.Length) return new ConvexHull(3, vertices, exact, exact);
-        int[] joined = [.. label.Select(l => merged[l])];
-        int[][] wide = Outlines(triangles, joined, place);
-        Array.Sort(wide, CompareOutlines);
-        return new ConvexHull(3, vertices, [.. wide.Select(o => Face(vertices, o))], exact);
+        int[] merged = FaceMerging.Merge(vertices, exact, Neighbours(triangles, label));
+        return new ConvexHull(3, vertices, Joined(triangles, label, place, vertices, exact, merged), exact);
+    }
+
+    /// <summary>The exact faces that stay alone and, in place of the others, what they make together.</summary>
+    private static HullFace[] Joined(
+        ReadOnlySpan<HullTriangle> triangles, int[] label, int[] place, Vec3[] vertices, HullFace[] exact, int[] merged)
+    {
+        int count = merged.Max() + 1;
+        if (count == exact.Length) return exact;
+        int[] sizes = new int[count], joined = new int[label.Length];
+        foreach (int group in merged) sizes[group]++;
+        for (int t = 0; t < joined.Length; t++)
+            joined[t] = sizes[merged[label[t]]] == 1 ? None : merged[label[t]];
+        int[][] outlines = Outlines(triangles, joined, place, count);
+        HullFace[] faces = new HullFace[count];
+        for (int f = 0; f < exact.Length; f++)
+        {
+            int group = merged[f];
+            if (sizes[group] == 1) (faces[group], outlines[group]) = (exact[f], (int[])exact[f].Corners);
+            else faces[group] ??= Face(vertices, outlines[group]);
+        }
+        int[] rank = SortOutlines(outlines);
+        HullFace[] sorted = new HullFace[count];
+        for (int group = 0; group < count; group++) sorted[rank[group]] = faces[group];
+        return sorted;
     }
 
     /// <summary>The face with these corners: normal by Newell's sum, offset so that no corner lies above the
@@ -142,15 +157,15 @@ internal static class HullFaces
 
     /// <summary>For each label the corners around its triangles, first the smallest; of several loops the
     /// longest.</summary>
-    private static int[][] Outlines(ReadOnlySpan<HullTriangle> triangles, int[] label, int[] place)
+    private static int[][] Outlines(ReadOnlySpan<HullTriangle> triangles, int[] label, int[] place, int count)
     {
-        int[][] outlines = new int[label.Max() + 1][];
+        int[][] outlines = new int[count][];
         bool[] seen = new bool[3 * triangles.Length];
         List<int> loop = [];
         for (int half = 0; half < seen.Length; half++)
         {
             int own = label[half / 3];
-            if (seen[half] || label[triangles[half / 3].Across(half % 3)] == own) continue;
+            if (own == None || seen[half] || label[triangles[half / 3].Across(half % 3)] == own) continue;
             loop.Clear();
             for (int at = half; !seen[at]; at = NextOnOutline(triangles, label, at))
             {
@@ -185,66 +200,30 @@ internal static class HullFaces
         return turned;
     }
 
-    private static int CompareOutlines(int[] a, int[] b)
+    /// <summary>Sorts outlines by their first edge, which no other face has in that direction.</summary>
+    /// <returns>For each old place the new one.</returns>
+    private static int[] SortOutlines(int[][] outlines)
     {
-        int common = Math.Min(a.Length, b.Length);
-        for (int i = 0; i < common; i++)
-            if (a[i] != b[i]) return a[i].CompareTo(b[i]);
-        return a.Length.CompareTo(b.Length);
+        long[] edges = [.. outlines.Select(o => ((long)o[0] << 32) | (uint)o[1])];
+        int[] order = [.. Enumerable.Range(0, outlines.Length)], rank = new int[outlines.Length];
+        Array.Sort(edges, order);
+        int[][] sorted = [.. order.Select(i => outlines[i])];
+        sorted.CopyTo(outlines, 0);
+        for (int i = 0; i < order.Length; i++) rank[order[i]] = i;
+        return rank;
     }
 
-    private static List<int>[] Neighbours(ReadOnlySpan<HullTriangle> triangles, int[] label, int count)
+    /// <summary>Pairs of faces that share an edge, each pair both ways, sorted by the first.</summary>
+    private static (int Face, int Other)[] Neighbours(ReadOnlySpan<HullTriangle> triangles, int[] label)
     {
-        List<int>[] neighbours = new List<int>[count];
-        for (int f = 0; f < count; f++) neighbours[f] = [];
+        List<ulong> pairs = [];
         for (int t = 0; t < triangles.Length; t++)
             for (int e = 0; e < 3; e++)
             {
                 int across = label[triangles[t].Across(e)];
-                if (across != label[t]) neighbours[label[t]].Add(across);
+                if (across != label[t]) pairs.Add(((ulong)label[t] << 32) | (uint)across);
             }
-        return neighbours;
-    }
-
-    /// <summary>Largest faces first, each takes in the connected faces that lie in its plane but for
-    /// rounding.</summary>
-    private static int[] Merge(Vec3[] vertices, HullFace[] faces, List<int>[] neighbours)
-    {
-        double reach = 0;
-        foreach (Vec3 v in vertices)
-            reach = Math.Max(reach, Math.Max(Math.Abs(v.X), Math.Max(Math.Abs(v.Y), Math.Abs(v.Z))));
-        double tolerance = Flatness * reach;
-        int[] seeds = [.. Enumerable.Range(0, faces.Length)];
-        Array.Sort(seeds, (i, j) => faces[i].AreaMm2 != faces[j].AreaMm2
-            ? faces[j].AreaMm2.CompareTo(faces[i].AreaMm2) : i.CompareTo(j));
-        int[] merged = new int[faces.Length];
-        Array.Fill(merged, -1);
-        int count = 0;
-        Stack<int> open = new();
-        foreach (int seed in seeds)
-        {
-            if (merged[seed] >= 0) continue;
-            merged[seed] = count;
-            open.Push(seed);
-            while (open.TryPop(out int f))
-            {
-                foreach (int n in neighbours[f])
-                {
-                    if (merged[n] >= 0 || !LiesIn(vertices, faces[n], faces[seed], tolerance)) continue;
-                    merged[n] = count;
-                    open.Push(n);
-                }
-            }
-            count++;
-        }
-        return merged;
-    }
-
-    private static bool LiesIn(Vec3[] vertices, HullFace face, HullFace plane, double tolerance)
-    {
-        if (face.Normal.Dot(plane.Normal) < JoinCosine) return false;
-        foreach (int corner in face.Corners)
-            if (plane.Normal.Dot(vertices[corner]) < plane.OffsetMm - tolerance) return false;
-        return true;
+        pairs.Sort();
+        return [.. pairs.Select(p => ((int)(p >> 32), (int)(uint)p))];
     }
 }

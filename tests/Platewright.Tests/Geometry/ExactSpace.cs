@@ -9,14 +9,9 @@ internal static class ExactSpace
     // Every finite double is a whole multiple of 2^-1074.
     private static BigInteger Whole(double x)
     {
-        if (x == 0) return 0;
         int shift = 0;
-        while (x != Math.Floor(x) || Math.Abs(x) < 1e15)
-        {
-            if (++shift > 1074) break;
-            if (Math.Abs(x) > 1e290) break;
-            x *= 2;
-        }
+        // Doubling is exact as long as nothing overflows; 2^53 holds every bit before the point.
+        for (; shift < 1074 && x != 0 && Math.Abs(x) < 1L << 53; shift++) x *= 2;
         return new BigInteger(x) << (1074 - shift);
     }
 
