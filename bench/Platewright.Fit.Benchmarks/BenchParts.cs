@@ -8,10 +8,10 @@ internal static class BenchParts
 {
     public static IEnumerable<(string Name, ConvexHull Hull)> FromFolder(string folder)
     {
-        string[] files = Directory.Exists(folder) ? Directory.GetFiles(folder) : [];
+        string[] files = Directory.Exists(folder) ? Directory.GetFiles(folder, "*", SearchOption.AllDirectories) : [];
         foreach (string path in files.Order(StringComparer.Ordinal))
         {
-            if (Path.GetExtension(path).ToLowerInvariant() is ".md" or ".json") continue;
+            if (Path.GetExtension(path).ToLowerInvariant() is ".md" or ".json" or ".toml") continue;
             foreach (ModelPart part in ModelReader.Read(path).Files.SelectMany(f => f.Parts))
                 yield return (Path.GetFileName(path) + (part.Name is null ? "" : ":" + part.Name), ConvexHull.Of(part.Mesh.Vertices));
         }

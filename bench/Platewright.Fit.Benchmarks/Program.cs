@@ -5,24 +5,25 @@ using Platewright.Machines;
 
 // Certified fit, one part on one machine: processor time, over many parts and machines. Processor time, not the clock:
 // the figures then do not depend on what else the computer does.
-//   dotnet run -c Release --project bench/Platewright.Fit.Benchmarks -- FOLDER_OF_MODELS [relative gap]
+//   dotnet run -c Release --project bench/Platewright.Fit.Benchmarks -- FOLDER_OF_MODELS [relative gap] [brim in mm]
 string folder = args.Length > 0 ? args[0] : "../shared/models";
 double gap = args.Length > 1 ? double.Parse(args[1]) : 1e-4;
+double brim = args.Length > 2 ? double.Parse(args[2]) : 0;
 Console.WriteLine($"# processors {Environment.ProcessorCount}, .NET {Environment.Version}, gap {gap:e0}, one thread");
 List<(string Name, ConvexHull Hull)> parts = [.. BenchParts.FromFolder(folder), .. BenchParts.Solids()];
 Machine[] machines = [.. MachineCatalog.Bundled];
 var options = new FitOptions(gap);
 
-Measure(parts, machines, options, print: false);
-Measure(parts, machines, options, print: true);
+Measure(parts, machines, options, brim, print: false);
+Measure(parts, machines, options, brim, print: true);
 
-static void Measure(List<(string Name, ConvexHull Hull)> parts, Machine[] machines, FitOptions options, bool print)
+static void Measure(List<(string Name, ConvexHull Hull)> parts, Machine[] machines, FitOptions options, double brim, bool print)
 {
     var fits = new List<double>();
     double prepare = 0, needs = 0;
     foreach ((string name, ConvexHull hull) in parts)
     {
-        var part = new PreparedPart(new PartShape(hull));
+        var part = new PreparedPart(new PartShape(hull, 0.003, brim));
         TimeSpan start = Environment.CpuUsage.TotalTime;
         // The first machine pays for what all machines share: counted apart.
         FitSolver.Solve(part, machines[0], new Allowance(Cut: false), options, default);

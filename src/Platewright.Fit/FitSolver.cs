@@ -32,7 +32,8 @@ public static class FitSolver
     private static (WayOfFitting Way, double UpperBound) Tilt(
         PreparedPart part, UsableVolume volume, Placing placing, WayOfFitting resting, FitOptions options, CancellationToken stop)
     {
-        (WayOfFitting way, double upper) = Tilt(part, volume, placing, resting, options, options.Tolerance, stop);
+        double gap = resting.Fits ? options.SettledTolerance ?? options.Tolerance : options.Tolerance;
+        (WayOfFitting way, double upper) = Tilt(part, volume, placing, resting, options, gap, stop);
         bool straddles = way.LargestScale < 1 - Tolerances.UnitScale && upper >= 1;
         return straddles && !placing.IsObstructed && options.Tolerance > RazorGap
             ? Tilt(part, volume, placing, way, options, RazorGap, stop)

@@ -14,6 +14,9 @@ public static class SizeNeedSolver
     // Shapes of volume (height over bed) tried for the tilted curve, evenly spaced in their logarithm.
     private const int Shapes = 13;
 
+    // A tenth of a millimetre on a machine of 200 mm; the result says what is proved.
+    private const double CubeGap = 5e-4;
+
     // The curve is drawn, not judged by: a coarser gap than the cube's.
     private const double CurveGap = 2e-3;
     private const int CurveCells = 20_000;
@@ -27,7 +30,7 @@ public static class SizeNeedSolver
         double cubeTurned = Math.Max(size.BedMm, size.HeightMm);
 
         SearchResult cube = FreeSearch.Run(
-            part, new BoxContainer(1, 1, 1), [rotation], options.Tolerance, options.MostCells, null, stop);
+            part, new BoxContainer(1, 1, 1), [rotation], Math.Max(options.Tolerance, CubeGap), options.MostCells, null, stop);
         (BedAndHeight cubeSize, Rotation cubeRotation) = Stand(part, cube.Rotation);
         double cubeTilted = Math.Min(cubeTurned, Math.Max(cubeSize.BedMm, cubeSize.HeightMm));
         double atLeast = Math.Min(part.Growth / cube.UpperBound, cubeTilted);

@@ -36,7 +36,7 @@ internal static class CanonicalText
     }
 
     public static string Of(FitOptions options) => Numbers(
-        "fit", options.Tolerance, options.TightMm, options.MostCells, options.MostPieces);
+        "fit", options.Tolerance, options.SettledTolerance ?? options.Tolerance, options.TightMm, options.MostCells, options.MostPieces);
 
     public static string Of(Allowance allowed) => Numbers(
         "allow", allowed.Turn ? 1 : 0, allowed.Tilt ? 1 : 0, allowed.Cut ? 1 : 0, allowed.LeastScale);

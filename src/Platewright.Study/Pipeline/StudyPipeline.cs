@@ -17,6 +17,9 @@ namespace Platewright.Study.Pipeline;
 /// </summary>
 public static class StudyPipeline
 {
+    // Bracket of the tilted scale where a part fits without tilting: it decides nothing, and a narrow one takes long.
+    private const double SettledTolerance = 0.01;
+
     /// <param name="source">What is studied.</param>
     /// <param name="withModels">Whether the document carries the parts' geometry to look at.</param>
     /// <param name="store">Where finished results are found and kept.</param>
@@ -28,7 +31,7 @@ public static class StudyPipeline
     {
         StudyPlan plan = source.Plan;
         StageRunner runner = new(store);
-        FitOptions options = new(plan.Options.Tolerance, plan.Options.TightMm);
+        FitOptions options = new(plan.Options.Tolerance, plan.Options.TightMm) { SettledTolerance = SettledTolerance };
 
         IReadOnlyList<FileToExamine> files = StudyWork.FilesOf(plan);
         IReadOnlyList<Examination> found = new ExamineStage(runner, store).Run(files, progress, cancel);

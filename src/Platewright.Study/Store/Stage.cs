@@ -13,5 +13,5 @@ public sealed record Stage(string Name, int Version)
     public static readonly Stage Fit = new("fit", 3);
 
     /// <summary>The smallest volumes that hold a part.</summary>
-    public static readonly Stage Need = new("need", 2);
+    public static readonly Stage Need = new("need", 3);
 }

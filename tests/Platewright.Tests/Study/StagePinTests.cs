@@ -23,7 +23,7 @@ public sealed class StagePinTests : IDisposable
     {
         ["examine 2"] = "d1cbf3db9f4fadb0",
         ["fit 3"] = "d600311385df01df",
-        ["need 2"] = "feec85913e8c60ee",
+        ["need 3"] = "3a2438ca82583e8b",
     };
 
     private readonly ScratchFolder _folder = new();
