@@ -17,7 +17,9 @@ internal static class MeshBenchmarks
         Mesh small = Torus(400, 100);
         Clock.Best("whole examination, 8e4 triangles, crossings too", () => Examined(small, HealthOptions.Default));
         Clock.Best("tightest box of that", () => $"{TightestBox.Of(ConvexHull.Of(small.Vertices)).SizeMm.X:F3} mm");
-        Clock.Best("thinned from 1e6 to 20,000 triangles", () => $"{MeshSimplification.Reduce(welded, 20_000).TriangleCount}");
+        Clock.Best(
+            "thinned from 1e6 to 20,000 triangles",
+            () => $"{MeshSimplification.Reduce(welded, 20_000).TriangleCount}");
     }
 
     private static string Examined(Mesh mesh, HealthOptions options)
@@ -26,8 +28,8 @@ internal static class MeshBenchmarks
         return $"closed {report.IsClosed}, {report.VolumeMm3:F0} mm3, wall {report.ThinnestWallMm:F2} mm";
     }
 
-    /// <summary>A torus with waves, so that its hull is that of a part and not of a ball, as a binary STL holds it: three own
-    /// vertices for each triangle, single precision.</summary>
+    /// <summary>A torus with waves, so that its hull is that of a part and not of a ball, as a binary STL holds it:
+    /// three own vertices for each triangle, single precision.</summary>
     private static Mesh Torus(int around, int tube)
     {
         Vec3 At(int i, int j)

@@ -27,22 +27,26 @@ public readonly record struct Matrix3(Vec3 Row0, Vec3 Row1, Vec3 Row2)
         if (trace > 0)
         {
             double s = Math.Sqrt(trace + 1) * 2;
-            return new Rotation(s / 4, (Row2.Y - Row1.Z) / s, (Row0.Z - Row2.X) / s, (Row1.X - Row0.Y) / s).Normalized();
+            return new Rotation(
+                s / 4, (Row2.Y - Row1.Z) / s, (Row0.Z - Row2.X) / s, (Row1.X - Row0.Y) / s).Normalized();
         }
         if (Row0.X > Row1.Y && Row0.X > Row2.Z)
         {
             double s = Math.Sqrt(1 + Row0.X - Row1.Y - Row2.Z) * 2;
-            return new Rotation((Row2.Y - Row1.Z) / s, s / 4, (Row0.Y + Row1.X) / s, (Row0.Z + Row2.X) / s).Normalized();
+            return new Rotation(
+                (Row2.Y - Row1.Z) / s, s / 4, (Row0.Y + Row1.X) / s, (Row0.Z + Row2.X) / s).Normalized();
         }
         if (Row1.Y > Row2.Z)
         {
             double s = Math.Sqrt(1 + Row1.Y - Row0.X - Row2.Z) * 2;
-            return new Rotation((Row0.Z - Row2.X) / s, (Row0.Y + Row1.X) / s, s / 4, (Row1.Z + Row2.Y) / s).Normalized();
+            return new Rotation(
+                (Row0.Z - Row2.X) / s, (Row0.Y + Row1.X) / s, s / 4, (Row1.Z + Row2.Y) / s).Normalized();
         }
         else
         {
             double s = Math.Sqrt(1 + Row2.Z - Row0.X - Row1.Y) * 2;
-            return new Rotation((Row1.X - Row0.Y) / s, (Row0.Z + Row2.X) / s, (Row1.Z + Row2.Y) / s, s / 4).Normalized();
+            return new Rotation(
+                (Row1.X - Row0.Y) / s, (Row0.Z + Row2.X) / s, (Row1.Z + Row2.Y) / s, s / 4).Normalized();
         }
     }
 }

@@ -15,7 +15,10 @@ public sealed class Mesh
     public Mesh(Vec3[] vertices, int[] corners)
     {
         if (corners.Length % 3 != 0)
-            throw new ArgumentException($"A mesh needs three corners for each triangle, got {corners.Length}.", nameof(corners));
+        {
+            throw new ArgumentException(
+                $"A mesh needs three corners for each triangle, got {corners.Length}.", nameof(corners));
+        }
         _vertices = vertices;
         _corners = corners;
     }

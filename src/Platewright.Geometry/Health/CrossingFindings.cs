@@ -34,11 +34,13 @@ internal static class CrossingFindings
             return ++looked < MostPairs && own < MostFound && between.Count < MostFound;
         });
         findings.Add(FindingCodes.IntersectingShells, between.Count, n =>
-            $"{n} {Words.Plural(n, "pair", "pairs")} of shells cut or touch each other. They print as one body; unite " +
-            "them where they are drawn, as the stated volume counts what they share twice.");
+            $"{AtLeast(n)}{n} {Words.Plural(n, "pair", "pairs")} of shells cut or touch each other. They print as " +
+            "one body; unite them where they are drawn, as the stated volume counts what they share twice.");
         findings.Add(FindingCodes.SelfIntersections, own, n =>
-            $"{(n >= MostFound ? "At least " : "")}{n} {Words.Plural(n, "pair", "pairs")} of triangles cut each other " +
+            $"{AtLeast(n)}{n} {Words.Plural(n, "pair", "pairs")} of triangles cut each other " +
             "within a shell: inside and outside are not clear there. Most of it prints well, small features may come " +
             "out wrong.");
     }
+
+    private static string AtLeast(int count) => count >= MostFound ? "At least " : "";
 }

@@ -8,19 +8,20 @@ internal static class EdgeFindings
         if (topology.OpenEdges > 0)
         {
             findings.Add(FindingCodes.Holes, CountHoles(mesh, topology), n =>
-                $"{n} {Words.Plural(n, "opening", "openings")} in the surface ({topology.OpenEdges} open edges): inside " +
-                "and outside are not told apart there, so layers may come out wrong or be left out; close them before " +
-                "printing. Fit needs only the hull and still holds.");
+                $"{n} {Words.Plural(n, "opening", "openings")} in the surface ({topology.OpenEdges} open edges): " +
+                "inside and outside are not told apart there, so layers may come out wrong or be left out; close " +
+                "them before printing. Fit needs only the hull and still holds.");
         }
         findings.Add(FindingCodes.CrowdedEdges, topology.CrowdedEdges, n =>
-            $"{n} {Words.Plural(n, "edge is", "edges are")} shared by more than two triangles: solids that touch along " +
-            "a line, or walls inside the part. The touching line holds nothing together when printed; separate the " +
-            "solids or let them overlap.");
+            $"{n} {Words.Plural(n, "edge is", "edges are")} shared by more than two triangles: solids that touch " +
+            "along a line, or walls inside the part. The touching line holds nothing together when printed; separate " +
+            "the solids or let them overlap.");
         if (topology.TwistedEdges > 0)
         {
             findings.Add(FindingCodes.FlippedFaces, CountFlipped(mesh, topology), n =>
                 $"{n} {Words.Plural(n, "triangle faces", "triangles face")} the other way than their neighbours: " +
-                "inside and outside change places there, and layers may come out wrong; turn them round before printing.");
+                "inside and outside change places there, and layers may come out wrong; turn them round before " +
+                "printing.");
         }
     }
 

@@ -17,8 +17,8 @@ public static class MeshHealth
         FindingList findings = new();
 
         findings.Add(FindingCodes.NotFinite, notFinite, n =>
-            $"{n} {Words.Plural(n, "triangle has a corner", "triangles have corners")} that is no number; left out of " +
-            "everything.");
+            $"{n} {Words.Plural(n, "triangle has a corner", "triangles have corners")} that is no number; left out " +
+            "of everything.");
         EdgeFindings.AddTo(findings, welded, topology);
         TriangleFindings.AddTo(findings, welded, topology);
         ShellFacts[] shells = ShellFacts.Of(welded, topology);

@@ -1,8 +1,8 @@
 namespace Platewright.Geometry;
 
 /// <summary>
-/// Rays along one axis, sorted into a grid of columns, so that a triangle finds the few rays it may stop in one pass over the
-/// mesh: with few rays and many triangles that is faster than a tree.
+/// Rays along one axis, sorted into a grid of columns, so that a triangle finds the few rays it may stop in one pass
+/// over the mesh: with few rays and many triangles that is faster than a tree.
 /// </summary>
 internal sealed class RayColumns
 {
@@ -61,7 +61,7 @@ internal sealed class RayColumns
                 Vec2 at = Across(ray.Position);
                 double u = (at - p).Cross(r - p) / twice, v = (q - p).Cross(at - p) / twice;
                 if (!(u >= 0 && v >= 0 && u + v <= 1)) continue;
-                double depth = Along(a, _axis) + u * (Along(b, _axis) - Along(a, _axis)) + v * (Along(c, _axis) - Along(a, _axis));
+                double depth = Along(a + (b - a) * u + (c - a) * v, _axis);
                 double distance = depth - Along(ray.Position, _axis);
                 if (Along(ray.Normal, _axis) > 0) distance = -distance;
                 if (distance > clear) hits[_rays[i]] = hits[_rays[i]].Nearer(new RayHit(distance, triangle));
@@ -69,7 +69,8 @@ internal sealed class RayColumns
         }
     }
 
-    private Vec2 Across(Vec3 p) => _axis == 0 ? new Vec2(p.Y, p.Z) : _axis == 1 ? new Vec2(p.Z, p.X) : new Vec2(p.X, p.Y);
+    private Vec2 Across(Vec3 p) =>
+        _axis == 0 ? new Vec2(p.Y, p.Z) : _axis == 1 ? new Vec2(p.Z, p.X) : new Vec2(p.X, p.Y);
 
     private int Cell(Vec2 p) => Column(p.Y, 1) * Cells + Column(p.X, 0);
 

@@ -15,11 +15,11 @@ internal static class ShellFindings
             "reads as a hole and may not be printed; turn the triangles round.");
         findings.Add(FindingCodes.NestedShells, nested, n =>
             $"{n} {Words.Plural(n, "shell lies", "shells lie")} wholly inside another solid one: material is drawn " +
-            "twice there. It prints as one, or with a hole where even-odd filling is used; the stated volume counts it " +
-            "twice.");
+            "twice there. It prints as one, or with a hole where even-odd filling is used; the stated volume counts " +
+            "it twice.");
         findings.Add(FindingCodes.SealedCavities, cavities, n =>
-            $"{n} closed hollow {Words.Plural(n, "space", "spaces")} inside the part: the roof prints in the air, and " +
-            "support in there cannot be taken out.");
+            $"{n} closed hollow {Words.Plural(n, "space", "spaces")} inside the part: the roof prints in the air, " +
+            "and support in there cannot be taken out.");
         if (nothing || shells.Length < 2) return;
         int groups = ShellSeparation.Group(mesh, topology).Count;
         findings.Add(FindingCodes.LooseShells, groups > 1 ? groups : 0, n =>

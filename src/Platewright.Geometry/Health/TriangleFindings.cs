@@ -17,8 +17,9 @@ internal static class TriangleFindings
     public static void AddTo(FindingList findings, Mesh mesh, MeshTopology topology)
     {
         findings.Add(FindingCodes.DuplicateFaces, CountDuplicates(mesh, topology), n =>
-            $"{n} {Words.Plural(n, "triangle lies", "triangles lie")} exactly on another with the same corners: a wall " +
-            "without thickness or a body drawn twice; delete the copies, as they may turn inside and outside around.");
+            $"{n} {Words.Plural(n, "triangle lies", "triangles lie")} exactly on another with the same corners: a " +
+            "wall without thickness or a body drawn twice; delete the copies, as they may turn inside and outside " +
+            "around.");
         int[] kinds = new int[2 * Chunks.Count(mesh.TriangleCount)];
         Chunks.For(mesh.TriangleCount, (from, to) =>
         {
@@ -32,8 +33,8 @@ internal static class TriangleFindings
             $"{n} {Words.Plural(n, "triangle has", "triangles have")} no area: corners that coincide or lie on one " +
             "line. Harmless for printing by themselves, but programs that close holes may stumble over them.");
         findings.Add(FindingCodes.Slivers, slivers, n =>
-            $"{n} {Words.Plural(n, "triangle is", "triangles are")} thinner than a tenth of a micrometre. Harmless for " +
-            "printing; exporting again with a coarser or finer setting mostly removes them.");
+            $"{n} {Words.Plural(n, "triangle is", "triangles are")} thinner than a tenth of a micrometre. Harmless " +
+            "for printing; exporting again with a coarser or finer setting mostly removes them.");
     }
 
     private static (int Degenerate, int Slivers) CountThin(Mesh mesh, int from, int to)

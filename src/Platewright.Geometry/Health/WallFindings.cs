@@ -17,9 +17,9 @@ internal static class WallFindings
         int all = walls.Length + others.Length, below = walls.Concat(others).Count(w => w < options.BeadWidthMm);
         if (thinnest >= options.BeadWidthMm) return thinnest;
         findings.Add(FindingCodes.ThinWalls, below, n =>
-            $"The thinnest wall is about {Words.Length(thinnest)}, below one bead of {Words.Length(options.BeadWidthMm)}: " +
-            $"it would be left out or come out thicker (an approximation: {n} of {all} sample points lie on " +
-            "walls below a bead).");
+            $"The thinnest wall is about {Words.Length(thinnest)}, below one bead of " +
+            $"{Words.Length(options.BeadWidthMm)}: it would be left out or come out thicker (an " +
+            $"approximation: {n} of {all} sample points lie on walls below a bead).");
         return thinnest;
     }
 }

@@ -1,21 +1,23 @@
 namespace Platewright.Geometry;
 
 /// <summary>
-/// Thickness of walls by rays from points spread over the surface by area. First inward along the axis nearest to the normal,
-/// which one pass over the mesh answers for all points; then, for the thinnest, straight along the normal. An approximation:
-/// walls between the points are missed, and a wedge counts down to nothing at its edge unless it is blunter than
+/// Thickness of walls by rays from points spread over the surface by area. First inward along the axis nearest to the
+/// normal, which one pass over the mesh answers for all points; then, for the thinnest, straight along the normal. An
+/// approximation: walls between the points are missed, and a wedge counts down to nothing at its edge unless it is
+/// blunter than
 /// <see cref="BluntCosine"/>.
 /// </summary>
 internal static class WallThickness
 {
-    /// <summary>Faces that are less opposed than this, at 30° or more, are the sides of an edge, not those of a wall.</summary>
-    private static readonly double BluntCosine = Math.Sqrt(0.75);
+    /// <summary>Faces that are less opposed than this, at 15° or more, are the sides of an edge, not those of a
+    /// wall.</summary>
+    private static readonly double BluntCosine = Math.Cos(Math.PI / 12);
 
     /// <summary>Rays begin this share of the part's size below the surface, clear of rounding.</summary>
     private const double Clearance = 1e-7;
 
-    /// <summary>So many of the thinnest are measured again along their normals. The first answer may be a tenth off where
-    /// walls are curved.</summary>
+    /// <summary>So many of the thinnest are measured again along their normals. The first answer may be a tenth off
+    /// where walls are curved.</summary>
     private const int Refined = 24;
 
     /// <summary>The second ray ends at this multiple of the first answer.</summary>
@@ -23,7 +25,8 @@ internal static class WallThickness
 
     /// <summary>Thicknesses found, mm.</summary>
     /// <param name="mesh">The part.</param>
-    /// <param name="samples">How many points; fewer thicknesses come of them, as some rays meet no opposed face.</param>
+    /// <param name="samples">How many points; fewer thicknesses come of them, as some rays meet no opposed
+    /// face.</param>
     /// <returns>The thinnest, measured along their normals, in ascending order; and all others, roughly.</returns>
     public static (double[] Thinnest, double[] Others) Sample(Mesh mesh, int samples)
     {
@@ -75,8 +78,8 @@ internal static class WallThickness
         return new TreeBox(Vec3.Min(from.Position, end), Vec3.Max(from.Position, end));
     }
 
-    /// <summary>The distance of the two sides of a wall from a ray that runs askew through it; infinite where it is none. Where
-    /// sides are curved their cosines differ: the mean is taken.</summary>
+    /// <summary>The distance of the two sides of a wall from a ray that runs askew through it; infinite where it is
+    /// none. Where sides are curved their cosines differ: the mean is taken.</summary>
     private static double Across(Mesh mesh, SurfacePoint from, RayHit hit)
     {
         if (!IsWall(mesh, from, hit)) return double.PositiveInfinity;

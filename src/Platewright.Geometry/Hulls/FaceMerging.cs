@@ -7,7 +7,8 @@ internal static class FaceMerging
     /// <see cref="HullFaces.Flatness"/>.</summary>
     private static readonly double JoinCosine = Math.Sqrt(0.75);
 
-    /// <summary>Largest faces first, each takes in the connected faces that lie in its plane but for rounding.</summary>
+    /// <summary>Largest faces first, each takes in the connected faces that lie in its plane but for
+    /// rounding.</summary>
     /// <returns>For each face the number of the face it becomes part of.</returns>
     public static int[] Merge(Vec3[] vertices, HullFace[] faces, (int Face, int Other)[] neighbours)
     {

@@ -57,7 +57,8 @@ public sealed class BoxTests
     public void TightestBox_OfThinThings_HasZeroEdges()
     {
         Assert.Equal(default, TightestBox.Of(ConvexHull.Of([new(1, 2, 3)])).SizeMm);
-        Assert.Equal(0, (TightestBox.Of(ConvexHull.Of([new(0, 0, 0), new(3, 4, 0)])).SizeMm - new Vec3(5, 0, 0)).Length, 1e-12);
+        OrientedBox segment = TightestBox.Of(ConvexHull.Of([new(0, 0, 0), new(3, 4, 0)]));
+        Assert.Equal(0, (segment.SizeMm - new Vec3(5, 0, 0)).Length, 1e-12);
         OrientedBox square = TightestBox.Of(ConvexHull.Of([new(0, 0, 0), new(2, 2, 2), new(2, 2, 0), new(0, 0, 2)]));
         Assert.Equal(0, (square.SizeMm - new Vec3(Math.Sqrt(8), 2, 0)).Length, 1e-12);
     }
@@ -83,7 +84,8 @@ public sealed class BoxTests
                 for (int i = 0; i < 2000; i++)
                 {
                     (double sin, double cos) = Math.SinCos(i * Math.PI / 2000);
-                    double[] x = [.. polygon.Select(p => p.X * cos + p.Y * sin)], y = [.. polygon.Select(p => p.Y * cos - p.X * sin)];
+                    double[] x = [.. polygon.Select(p => p.X * cos + p.Y * sin)];
+                    double[] y = [.. polygon.Select(p => p.Y * cos - p.X * sin)];
                     least = Math.Min(least, (x.Max() - x.Min()) * (y.Max() - y.Min()));
                 }
                 Assert.True(rectangle.AreaMm2 <= least + 1e-9);

@@ -30,7 +30,8 @@ internal static class Clouds
 
     private static readonly Gen<Vec3> Sloped = Gen.Select(Wide, Wide, (x, y) => new Vec3(x, y, x + y));
 
-    private static readonly Gen<Vec3> InPlane = Gen.Select(Gen.Int[-3, 3], Gen.Int[-3, 3], (x, y) => new Vec3(x, y, x + y));
+    private static readonly Gen<Vec3> InPlane =
+        Gen.Select(Gen.Int[-3, 3], Gen.Int[-3, 3], (x, y) => new Vec3(x, y, x + y));
 
     private static readonly Gen<Vec3> OnLine = Gen.Int[-9, 9].Select(t => new Vec3(t, 2 * t, -t));
 

@@ -47,7 +47,8 @@ public sealed class ConvexHullTests
         ConvexHull segment = ConvexHull.Of([new(0, 0, 0), new(1, 1, 1), new(3, 3, 3), new(2, 2, 2)]);
         Assert.Equal(1, segment.Dimension);
         Assert.Equal([new(0, 0, 0), new(3, 3, 3)], segment.Vertices.ToArray());
-        ConvexHull square = ConvexHull.Of([new(0, 0, 5), new(2, 0, 5), new(2, 2, 5), new(0, 2, 5), new(1, 1, 5), new(1, 0, 5)]);
+        ConvexHull square = ConvexHull.Of(
+            [new(0, 0, 5), new(2, 0, 5), new(2, 2, 5), new(0, 2, 5), new(1, 1, 5), new(1, 0, 5)]);
         Assert.Equal(2, square.Dimension);
         Assert.Equal(4, square.Vertices.Length);
         Assert.Equal(2, square.Faces.Count);

@@ -19,23 +19,29 @@ public sealed class LikenessTests
 
     private static readonly Matrix3 Mirror = new(new(-1, 0, 0), Vec3.UnitY, Vec3.UnitZ);
 
-    public static readonly TheoryData<string> Parts = ["bracket", "angle", "block", "cube", "ball", "torus", "gear", "helical"];
+    public static readonly TheoryData<string> Parts =
+        ["bracket", "angle", "block", "cube", "ball", "torus", "gear", "helical"];
 
     [Theory, MemberData(nameof(Parts))]
     public void Compare_TurnedCopyInSinglePrecision_IsTheSame(string part) =>
-        Turns.Sample(turn => AssertLike(LikenessKind.Same, 1, Part(part), Single(Part(part).Transformed(turn, new(7, -3, 50)))), iter: 12);
+        Turns.Sample(
+            turn => AssertLike(LikenessKind.Same, 1, Part(part), Single(Part(part).Transformed(turn, new(7, -3, 50)))),
+            iter: 12);
 
     [Theory, MemberData(nameof(Parts))]
     public void Compare_ScaledCopy_IsScaled(string part) =>
         Gen.Select(Turns, Gen.Double[0.3, 0.95]).Sample(
-            (turn, scale) => AssertLike(LikenessKind.Scaled, scale, Part(part), Single(Part(part).Transformed(turn * scale, default))),
+            (turn, scale) => AssertLike(
+                LikenessKind.Scaled, scale, Part(part), Single(Part(part).Transformed(turn * scale, default))),
             iter: 12);
 
     [Theory, MemberData(nameof(Parts))]
     public void Compare_MirroredCopy_IsMirroredOnlyWhereNoTurnDoes(string part)
     {
         LikenessKind expected = part is "bracket" or "helical" ? LikenessKind.Mirrored : LikenessKind.Same;
-        Turns.Sample(turn => AssertLike(expected, 1, Part(part), Single(Part(part).Transformed(turn * Mirror, default))), iter: 12);
+        Turns.Sample(
+            turn => AssertLike(expected, 1, Part(part), Single(Part(part).Transformed(turn * Mirror, default))),
+            iter: 12);
     }
 
     [Fact]
@@ -62,7 +68,8 @@ public sealed class LikenessTests
         Matrix3 turn = Rotation.About(new(1, 2, 3), 1).ToMatrix();
         Mesh[] parts =
         [
-            Bracket, Solids.Ball(10), Bracket.Transformed(turn, default), Solids.Torus(20, 4), Bracket.Transformed(turn * 0.5, default),
+            Bracket, Solids.Ball(10), Bracket.Transformed(turn, default), Solids.Torus(20, 4),
+            Bracket.Transformed(turn * 0.5, default),
             Bracket.Transformed(turn * Mirror, default), Solids.Ball(20), new Mesh([default], [0, 0, 0]),
         ];
         IReadOnlyList<AlikeGroup> groups = AlikeGroup.Of([.. parts.Select(Signature)]);
@@ -70,7 +77,8 @@ public sealed class LikenessTests
         Assert.Equal(0, groups[0].First);
         Assert.Equal([2, 4, 5], groups[0].Others.Select(o => o.Part));
         Assert.Equal(
-            [LikenessKind.Same, LikenessKind.Scaled, LikenessKind.Mirrored], groups[0].Others.Select(o => o.Likeness.Kind));
+            [LikenessKind.Same, LikenessKind.Scaled, LikenessKind.Mirrored],
+            groups[0].Others.Select(o => o.Likeness.Kind));
         Assert.Equal(0.5, groups[0].Others[1].Likeness.Scale, 1e-6);
         Assert.Equal(6, Assert.Single(groups[1].Others).Part);
     }
@@ -83,7 +91,8 @@ public sealed class LikenessTests
         string[] solid = [.. files.Where(f => f.EndsWith(".stl", StringComparison.OrdinalIgnoreCase))];
         IReadOnlyList<AlikeGroup> groups = AlikeGroup.Of([.. solid.Select(f => Signature(SharedMeshes.Of(f)))]);
         AlikeGroup group = Assert.Single(groups);
-        Assert.Equal(["Spider_ascii.stl", "Spider_binary.stl"], new[] { solid[group.First], solid[Assert.Single(group.Others).Part] }.Order());
+        string[] pair = [solid[group.First], solid[Assert.Single(group.Others).Part]];
+        Assert.Equal(["Spider_ascii.stl", "Spider_binary.stl"], pair.Order());
     }
 
     private static ShapeSignature? Signature(Mesh mesh)

@@ -147,8 +147,23 @@ public sealed class MeshHealthTests
     {
         // A tray with walls of 2 mm, and one of 0.6 mm.
         Mesh tray = SharedMeshes.Joined(
-            Solids.Block(new(0, 0, 0), new(60, 40, 20)), Solids.InsideOut(Solids.Block(new(2, 2, 2), new(59.4, 38, 18))));
+            Solids.Block(new(0, 0, 0), new(60, 40, 20)),
+            Solids.InsideOut(Solids.Block(new(2, 2, 2), new(59.4, 38, 18))));
         Assert.Equal(0.6, MeshHealth.Examine(tray).ThinnestWallMm!.Value, 1e-3);
+    }
+
+    /// <summary>A ramp of 20° runs out to nothing at its edge, as every chamfer does; that is an edge, not a
+    /// wall.</summary>
+    [Fact]
+    public void Examine_Ramp_HasNoThinWall()
+    {
+        double rise = 60 * Math.Tan(20 * Math.PI / 180);
+        Vec3[] v = [new(0, 0, 0), new(60, 0, 0), new(60, 0, rise), new(0, 40, 0), new(60, 40, 0), new(60, 40, rise)];
+        MeshReport report = MeshHealth.Examine(new Mesh(
+            v, [0, 1, 2, 3, 5, 4, 0, 3, 4, 0, 4, 1, 1, 4, 5, 1, 5, 2, 2, 5, 3, 2, 3, 0]));
+        Assert.True(report.IsClosed);
+        Assert.Equal(60 * rise / 2 * 40, report.VolumeMm3!.Value, 1e-6);
+        Assert.Empty(report.Findings);
     }
 
     [Theory]
@@ -189,5 +204,6 @@ public sealed class MeshHealthTests
             },
             iter: 500);
 
-    private static int Count(MeshReport report, string code) => report.Findings.FirstOrDefault(f => f.Code == code)?.Count ?? 0;
+    private static int Count(MeshReport report, string code) =>
+        report.Findings.FirstOrDefault(f => f.Code == code)?.Count ?? 0;
 }

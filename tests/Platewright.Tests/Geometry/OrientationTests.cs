@@ -35,7 +35,8 @@ public sealed class OrientationTests
             },
             iter: 300);
 
-    /// <summary>Points on a plane moved by one unit in the last place: the cases a rounded determinant gets wrong.</summary>
+    /// <summary>Points on a plane moved by one unit in the last place: the cases a rounded determinant gets
+    /// wrong.</summary>
     [Fact]
     public void Of_PointsAHairOffAPlane_SeesTheHair() =>
         Gen.Select(Clouds.Axes, Clouds.Axes, Clouds.Axes, Gen.Double[0, 1], Gen.Double[0, 1], Gen.Int[-2, 2]).Sample(

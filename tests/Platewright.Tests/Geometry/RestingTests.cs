@@ -23,7 +23,8 @@ public sealed class RestingTests
     [Fact]
     public void RestingFaces_WithTheWeightBesideTheFace_AreNotStable()
     {
-        ConvexHull hull = ConvexHull.Of([new(0, 0, 0), new(10, 0, 0), new(10, 10, 0), new(0, 10, 0), new(40, 0, 30), new(40, 10, 30)]);
+        ConvexHull hull = ConvexHull.Of(
+            [new(0, 0, 0), new(10, 0, 0), new(10, 10, 0), new(0, 10, 0), new(40, 0, 30), new(40, 10, 30)]);
         int bottom = Enumerable.Range(0, hull.Faces.Count).Single(f => hull.Faces[f].Normal.Z < -0.999);
         RestingFace face = RestingFace.Of(hull, new Vec3(20, 5, 10)).Single(f => f.Face == bottom);
         Assert.Equal(-45, face.TipDegrees, 1e-9);
@@ -49,7 +50,8 @@ public sealed class RestingTests
             {
                 Rotation turn = Rotation.About(axis, angle);
                 Silhouette shadow = Silhouette.Of(points, turn);
-                var other = new MultiPoint([.. points.Select(turn.Apply).Select(p => new Point(p.X, p.Y))]).ConvexHull();
+                Point[] flat = [.. points.Select(turn.Apply).Select(p => new Point(p.X, p.Y))];
+                var other = new MultiPoint(flat).ConvexHull();
                 Assert.Equal(other.Area, shadow.AreaMm2, 1e-9 * other.Area + 1e-9);
             },
             iter: 200);

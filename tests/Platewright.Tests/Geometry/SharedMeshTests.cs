@@ -99,7 +99,8 @@ public sealed class SharedMeshTests
         }
         JsonElement outward = expected.GetProperty("defects").GetProperty("outward_oriented");
         if (outward.ValueKind == JsonValueKind.True) Assert.Equal(0, Count(FindingCodes.InsideOutShells));
-        if (expected.NumberOrNull("volume_mm3") is not null && expected.GetProperty("centroid_mm") is { ValueKind: JsonValueKind.Array } c)
+        bool solid = expected.NumberOrNull("volume_mm3") is not null;
+        if (solid && expected.GetProperty("centroid_mm") is { ValueKind: JsonValueKind.Array } c)
         {
             Vec3 centre = new(c[0].GetDouble(), c[1].GetDouble(), c[2].GetDouble());
             Assert.True((report.CentreOfMass - centre).Length <= 1e-5 * report.Bounds.Size.Length);

@@ -1,5 +1,6 @@
 using System.Collections.Concurrent;
 using System.Text.Json;
+using Platewright.Formats;
 using Platewright.Geometry;
 using Platewright.Tests.Formats;
 
@@ -13,7 +14,10 @@ internal static class SharedMeshes
     public static IEnumerable<TheoryDataRow<string>> Valid => SharedModels.Valid();
 
     public static Mesh Of(string file) => Loaded.GetOrAdd(file, name =>
-        Welding.Weld(Joined([.. TestReads.Good(TestReads.Disk(SharedModels.PathOrSkip(name))).Parts.Select(p => p.Mesh)])));
+    {
+        ModelFile read = TestReads.Good(TestReads.Disk(SharedModels.PathOrSkip(name)));
+        return Welding.Weld(Joined([.. read.Parts.Select(p => p.Mesh)]));
+    });
 
     public static Mesh Joined(params Mesh[] meshes)
     {

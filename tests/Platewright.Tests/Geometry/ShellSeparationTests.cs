@@ -11,7 +11,8 @@ public sealed class ShellSeparationTests
     public void Separate_LooseShells_GivesEachWithItsVolume()
     {
         Mesh block = Solids.Block(default, new(10, 10, 10));
-        Mesh plate = SharedMeshes.Joined(block, Solids.Moved(block, new(20, 0, 0)), Solids.Moved(Solids.Ball(8), new(0, 40, 8)));
+        Mesh plate = SharedMeshes.Joined(
+            block, Solids.Moved(block, new(20, 0, 0)), Solids.Moved(Solids.Ball(8), new(0, 40, 8)));
         IReadOnlyList<Mesh> parts = ShellSeparation.Separate(plate);
         Assert.Equal(3, parts.Count);
         Assert.Equal(new Vec3(20, 0, 0), parts[1].Bounds.Min);
@@ -53,7 +54,8 @@ public sealed class ShellSeparationTests
     {
         // Four bars that touch a floor make a cage; the ball between them lies in the cage's hull, in no bar's hull.
         Mesh bar = Solids.Block(new(-1, -1, 0), new(1, 1, 40));
-        Mesh[] bars = [.. new[] { (-20, -20), (20, -20), (-20, 20), (20, 20) }.Select(p => Solids.Moved(bar, new(p.Item1, p.Item2, 0)))];
+        Mesh[] bars = [.. new[] { (-20, -20), (20, -20), (-20, 20), (20, 20) }
+            .Select(p => Solids.Moved(bar, new(p.Item1, p.Item2, 0)))];
         Mesh ball = Solids.Moved(Solids.Ball(8), new(0, 0, 20));
         Assert.Equal(5, ShellSeparation.Separate(SharedMeshes.Joined([.. bars, ball])).Count);
         Mesh floor = Solids.Block(new(-22, -22, -2), new(22, 22, 1));
