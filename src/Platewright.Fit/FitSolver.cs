@@ -5,7 +5,8 @@ namespace Platewright.Fit;
 
 /// <summary>
 /// Does a part fit a machine, in which pose, how large at most, and what proves it: as drawn → upright → turned → tilted →
-/// verdict. The exact statement is s (1 + σ) P + t ⊂ C ⊖ m, with the brim only around the contact at z = 0.
+/// verdict. The exact statement is s (1 + σ) P + t ⊂ C ⊖ m. A part that rests on the surface has its brim around the contact;
+/// a tilted one stands on support, which stands under all of it, so its brim surrounds the whole shadow.
 /// </summary>
 public static class FitSolver
 {
@@ -19,34 +20,36 @@ public static class FitSolver
         PreparedPart part, Machine machine, Allowance allowance, FitOptions options, CancellationToken stop)
     {
         UsableVolume volume = UsableVolume.Of(machine);
-        var placing = new Placing(part, volume);
-        WayOfFitting asDrawn = placing.AsDrawn();
-        WayOfFitting upright = Better(placing.Upright(), asDrawn);
-        WayOfFitting turned = placing.Turned();
-        WayOfFitting resting = Better(turned, upright);
-        (WayOfFitting tilted, double upper) = Tilt(part, volume, placing, resting, options, stop);
-        var ways = new Ways(asDrawn, upright, turned, tilted, upper);
-        return VerdictRules.Judge(part, volume, placing, ways, allowance, options, stop);
+        double brim = part.Shape.BrimMm;
+        var resting = new Placing(part, volume, brim);
+        WayOfFitting asDrawn = resting.AsDrawn();
+        WayOfFitting upright = Better(resting.Upright(), asDrawn);
+        WayOfFitting turned = resting.Turned();
+        WayOfFitting known = Better(turned, upright);
+
+        UsableVolume? underSupport = brim > 0 ? UsableVolume.ForSupported(machine, brim) : volume;
+        if (underSupport is null)
+            return Judge(new Ways(asDrawn, upright, turned, known, known.LargestScale), resting);
+        var supported = new Placing(part, underSupport, 0);
+        double gap = known.Fits ? options.SettledTolerance ?? options.Tolerance : options.Tolerance;
+        (WayOfFitting tilted, double upper) = Tilt(part, underSupport, supported, known, gap, options, stop);
+        bool straddles = tilted.LargestScale < 1 - Tolerances.UnitScale && upper >= 1;
+        if (straddles && !supported.IsObstructed && gap > RazorGap)
+            (tilted, upper) = Tilt(part, underSupport, supported, tilted, RazorGap, options, stop);
+        return Judge(new Ways(asDrawn, upright, turned, tilted, upper), tilted == known ? resting : supported);
+
+        FitResult Judge(Ways ways, Placing tiltedPlacing) =>
+            VerdictRules.Judge(part, volume, resting, tiltedPlacing, ways, allowance, options, stop);
     }
 
     private static (WayOfFitting Way, double UpperBound) Tilt(
-        PreparedPart part, UsableVolume volume, Placing placing, WayOfFitting resting, FitOptions options, CancellationToken stop)
-    {
-        double gap = resting.Fits ? options.SettledTolerance ?? options.Tolerance : options.Tolerance;
-        (WayOfFitting way, double upper) = Tilt(part, volume, placing, resting, options, gap, stop);
-        bool straddles = way.LargestScale < 1 - Tolerances.UnitScale && upper >= 1;
-        return straddles && !placing.IsObstructed && options.Tolerance > RazorGap
-            ? Tilt(part, volume, placing, way, options, RazorGap, stop)
-            : (way, upper);
-    }
-
-    private static (WayOfFitting Way, double UpperBound) Tilt(
-        PreparedPart part, UsableVolume volume, Placing placing, WayOfFitting known, FitOptions options, double gap,
+        PreparedPart part, UsableVolume volume, Placing placing, WayOfFitting known, double gap, FitOptions options,
         CancellationToken stop)
     {
         SearchResult found = FreeSearch.Run(part, volume.Container, [known.Pose.Rotation], gap, options.MostCells, null, stop);
-        // Brim and keep-outs, which the search does not see, may favour another of its optima, or a pose beside one.
-        WayOfFitting way = Better(known, placing.IsPlain ? placing.At(found.Rotation) : Nudging.Best(placing, found.Tried));
+        // Keep-outs, which the search does not see, may favour another of its optima, or a pose beside one.
+        WayOfFitting way = Better(
+            known, placing.IsObstructed ? Nudging.Best(placing, found.Tried) : placing.At(found.Rotation));
         return (way, Math.Max(Math.Min(found.UpperBound / part.Growth, Placing.MostScale), way.LargestScale));
     }
 

@@ -8,7 +8,7 @@ namespace Platewright.Fit;
 /// matters only to the slice of the part between its bottom and its top; that slice's outline, turned over, grown by the
 /// box, is where the part may not be put.
 /// </summary>
-internal sealed class KeepOutPlacer(PreparedPart part, UsableVolume volume)
+internal sealed class KeepOutPlacer(PreparedPart part, UsableVolume volume, double brimMm)
 {
     private const int AnglesTried = 48;
     private const int Halvings = 40;
@@ -96,7 +96,7 @@ internal sealed class KeepOutPlacer(PreparedPart part, UsableVolume volume)
         foreach (Vec3 p in body)
         {
             double reach = n.X * p.X + n.Y * p.Y;
-            if (p.Z <= Tolerances.ContactBandMm) reach += part.Shape.BrimMm;
+            if (p.Z <= Tolerances.ContactBandMm) reach += brimMm;
             most = Math.Max(most, reach);
         }
         return most;
@@ -115,7 +115,7 @@ internal sealed class KeepOutPlacer(PreparedPart part, UsableVolume volume)
             AddCrossing(slice, body[a], body[b], to);
         }
         if (slice.Count == 0) return null;
-        double brim = from <= 0 ? part.Shape.BrimMm : 0;
+        double brim = from <= 0 ? brimMm : 0;
         var grown = new List<Vec2>();
         foreach (Vec2 p in slice)
         {

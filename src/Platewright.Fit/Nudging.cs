@@ -3,8 +3,8 @@ using Platewright.Geometry;
 namespace Platewright.Fit;
 
 /// <summary>
-/// Improves poses where brim or keep-outs matter, which the search over rotations does not see: from its best optima,
-/// small turns about each axis, shorter and shorter (a pattern search, Hooke and Jeeves 1961). Finds, proves nothing.
+/// Improves poses where keep-outs matter, which the search over rotations does not see: from its best optima, small turns
+/// about each axis, shorter and shorter (a pattern search, Hooke and Jeeves 1961). Finds, proves nothing.
 /// </summary>
 internal static class Nudging
 {

@@ -4,23 +4,19 @@ using Platewright.Geometry;
 namespace Platewright.Fit;
 
 /// <summary>Puts one part into one build volume: the largest scale, and where it then lies.</summary>
-internal sealed class Placing(PreparedPart part, UsableVolume volume)
+/// <param name="brimMm">Brim around what touches the surface, mm.</param>
+internal sealed class Placing(PreparedPart part, UsableVolume volume, double brimMm)
 {
     /// <summary>Scales beyond this mean "as large as you like": a part without extent.</summary>
     public const double MostScale = 1e9;
 
-    private readonly KeepOutPlacer? _keepOuts = volume.KeepOuts.Count > 0 ? new KeepOutPlacer(part, volume) : null;
+    private readonly KeepOutPlacer? _keepOuts = volume.KeepOuts.Count > 0 ? new KeepOutPlacer(part, volume, brimMm) : null;
 
     /// <summary>True where boxes to stay out of make an answer "none found" instead of "none exists".</summary>
     public bool IsObstructed => _keepOuts is not null;
 
-    /// <summary>True where only the walls hold the part: neither brim nor keep-outs.</summary>
-    public bool IsPlain => _keepOuts is null && Brim == 0;
-
-    private double Brim => part.Shape.BrimMm;
-
     /// <summary>Translation only.</summary>
-    public WayOfFitting AsDrawn() => Lay(part.AsDrawn, volume.Surface.LayAt(part.AsDrawn, 0, Brim), [0]);
+    public WayOfFitting AsDrawn() => Lay(part.AsDrawn, volume.Surface.LayAt(part.AsDrawn, 0, brimMm), [0]);
 
     /// <summary>Any turn about the vertical, standing as drawn.</summary>
     public WayOfFitting Upright() => LayTurned(part.AsDrawn, 0);
@@ -44,7 +40,7 @@ internal sealed class Placing(PreparedPart part, UsableVolume volume)
     public WayOfFitting At(Rotation rotation)
     {
         var shadow = new Shadow(part.Grid, rotation);
-        return Lay(shadow, volume.Surface.LayAt(shadow, 0, Brim), [0]);
+        return Lay(shadow, volume.Surface.LayAt(shadow, 0, brimMm), [0]);
     }
 
     /// <summary>The same way at a scale no larger than its own.</summary>
@@ -66,12 +62,12 @@ internal sealed class Placing(PreparedPart part, UsableVolume volume)
         var shadow = new Shadow(part.Grid, way.Pose.Rotation);
         return Math.Min(
             volume.HeightMm - shadow.HeightMm * part.Growth,
-            volume.Surface.ClearanceMm(shadow, 0, part.Growth, Brim));
+            volume.Surface.ClearanceMm(shadow, 0, part.Growth, brimMm));
     }
 
     private WayOfFitting LayTurned(Shadow shadow, double above)
     {
-        Laying best = volume.Surface.LayTurned(shadow, Brim, above * part.Growth);
+        Laying best = volume.Surface.LayTurned(shadow, brimMm, above * part.Growth);
         return Lay(shadow, best, _keepOuts is null ? [best.Angle] : KeepOutPlacer.AnglesFrom(best.Angle));
     }
 
@@ -100,7 +96,7 @@ internal sealed class Placing(PreparedPart part, UsableVolume volume)
         WayOfFitting best = new(0, new Pose(0, shadow.Standing, default));
         foreach (double angle in angles)
         {
-            Laying free = volume.Surface.LayAt(shadow, angle, Brim);
+            Laying free = volume.Surface.LayAt(shadow, angle, brimMm);
             double most = Math.Min(Math.Min(free.Scale, volume.HeightMm / shadow.HeightMm), MostScale) / part.Growth;
             if (most <= best.LargestScale) continue;
             Rotation rotation = (Rotation.About(Vec3.UnitZ, angle) * shadow.Standing).Normalized();

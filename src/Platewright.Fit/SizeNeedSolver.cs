@@ -29,11 +29,19 @@ public static class SizeNeedSolver
         (BedAndHeight size, Rotation rotation) = best.MinBy(p => Math.Max(p.Size.BedMm, p.Size.HeightMm));
         double cubeTurned = Math.Max(size.BedMm, size.HeightMm);
 
-        SearchResult cube = FreeSearch.Run(
-            part, new BoxContainer(1, 1, 1), [rotation], Math.Max(options.Tolerance, CubeGap), options.MostCells, null, stop);
-        (BedAndHeight cubeSize, Rotation cubeRotation) = Stand(part, cube.Rotation);
-        double cubeTilted = Math.Min(cubeTurned, Math.Max(cubeSize.BedMm, cubeSize.HeightMm));
-        double atLeast = Math.Min(part.Growth / cube.UpperBound, cubeTilted);
+        // Support takes its brim around the whole shadow: the bed of a tilted part is two brims wider than its shadow.
+        SearchResult cube = InCube(part, 1, rotation, options, stop);
+        double atLeastTilted = part.Growth / cube.UpperBound;
+        (BedAndHeight cubeSize, Rotation cubeRotation) = OnSupport(part, cube.Rotation);
+        double wider = 2 * part.Shape.BrimMm;
+        if (wider > 0)
+        {
+            double ratio = 1 / (1 - wider / (1 / cube.Scale * part.Growth + wider));
+            (BedAndHeight again, Rotation other) = OnSupport(part, InCube(part, ratio, cube.Rotation, options, stop).Rotation);
+            if (EdgeOf(again) < EdgeOf(cubeSize)) (cubeSize, cubeRotation) = (again, other);
+        }
+        double cubeTilted = Math.Min(cubeTurned, EdgeOf(cubeSize));
+        double atLeast = Math.Min(atLeastTilted, cubeTilted);
 
         List<(BedAndHeight, Rotation)> tilted = [.. best, (cubeSize, cubeRotation), .. Sweep(part, best, stop)];
         return new SizeNeed(cubeTurned, cubeTilted, atLeast, Curve(best), Curve(ParetoBest(tilted)));
@@ -55,16 +63,22 @@ public static class SizeNeedSolver
             SearchResult at = FreeSearch.Run(
                 part, new BoxContainer(1, 1, ratio), [warm, rest], CurveGap, CurveCells, null, stop);
             warm = at.Rotation;
-            found.Add(Stand(part, at.Rotation));
+            found.Add(OnSupport(part, at.Rotation));
         }
         return found;
     }
 
-    // The bed and height of exactly this rotation.
-    private static (BedAndHeight, Rotation) Stand(PreparedPart part, Rotation rotation)
+    private static SearchResult InCube(PreparedPart part, double height, Rotation warm, FitOptions options, CancellationToken stop) =>
+        FreeSearch.Run(
+            part, new BoxContainer(1, 1, height), [warm], Math.Max(options.Tolerance, CubeGap), options.MostCells, null, stop);
+
+    private static double EdgeOf(BedAndHeight size) => Math.Max(size.BedMm, size.HeightMm);
+
+    // The bed and height of exactly this rotation, on support.
+    private static (BedAndHeight, Rotation) OnSupport(PreparedPart part, Rotation rotation)
     {
         var shadow = new Shadow(part.Grid, rotation);
-        double bed = SquareBed.At(shadow, 0, part.Growth, part.Shape.BrimMm);
+        double bed = SquareBed.At(shadow, 0, part.Growth, 0) + 2 * part.Shape.BrimMm;
         return (new BedAndHeight(bed, shadow.HeightMm * part.Growth), rotation);
     }
 

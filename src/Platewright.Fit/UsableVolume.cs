@@ -36,6 +36,24 @@ internal sealed class UsableVolume
     /// <summary>The same volume in the words of a written proof.</summary>
     public ProvedVolume ToProved() => _proved;
 
+    /// <summary>
+    /// What a part on support must lie in: support stands under all of it, so the brim surrounds the whole shadow. Null
+    /// where the brim leaves no room.
+    /// </summary>
+    public static UsableVolume? ForSupported(Machine machine, double brimMm)
+    {
+        Margins m = machine.Margins;
+        var margins = new Margins(m.LeftMm + brimMm, m.RightMm + brimMm, m.FrontMm + brimMm, m.BackMm + brimMm, m.TopMm);
+        try
+        {
+            return Of(machine with { Margins = margins });
+        }
+        catch (ArgumentException)
+        {
+            return null;
+        }
+    }
+
     /// <exception cref="ArgumentException">The margins leave no room.</exception>
     public static UsableVolume Of(Machine machine)
     {

@@ -6,8 +6,8 @@ namespace Platewright.Fit;
 internal static class VerdictRules
 {
     public static FitResult Judge(
-        PreparedPart part, UsableVolume volume, Placing placing, Ways ways, Allowance allowance, FitOptions options,
-        CancellationToken stop)
+        PreparedPart part, UsableVolume volume, Placing resting, Placing tilted, Ways ways, Allowance allowance,
+        FitOptions options, CancellationToken stop)
     {
         WayOfFitting turnedBest = ways.Turned.LargestScale >= ways.Upright.LargestScale ? ways.Turned : ways.Upright;
         WayOfFitting best = allowance.Tilt ? ways.Tilted : allowance.Turn ? turnedBest : ways.AsDrawn;
@@ -24,6 +24,7 @@ internal static class VerdictRules
             ? SlabCut.Fewest(part, volume, allowance, options.MostPieces, stop)
             : null;
         if (cut is not null) verdict = Verdict.InPieces;
+        Placing placing = ReferenceEquals(way, ways.Tilted) ? tilted : resting;
         double clearance = placing.ClearanceMm(way);
         bool fits = verdict is Verdict.AsDrawn or Verdict.Turned or Verdict.Tilted;
         var result = new FitResult

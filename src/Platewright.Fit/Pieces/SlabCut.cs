@@ -72,7 +72,7 @@ internal sealed record SlabCut(int Pieces, Vec3 Direction)
         double low = -vertices[part.Grid.Farthest(-direction)].Dot(-direction);
         double extent = vertices[part.Grid.Farthest(direction)].Dot(direction) - low;
         ConvexHull slice = ConvexHull.Of(Slice(part.Shape.Hull, direction, low + extent * from, low + extent * to));
-        var placing = new Placing(new PreparedPart(part.Shape with { Hull = slice }), volume);
+        var placing = new Placing(new PreparedPart(part.Shape with { Hull = slice }), volume, part.Shape.BrimMm);
         return placing.AsDrawn().Fits || allowance.Turn && (placing.Upright().Fits || placing.Turned().Fits);
     }
 

@@ -33,7 +33,7 @@ public static class FitProver
             Shrinkage = part.Shape.Shrinkage,
             Volume = volume.ToProved(),
             LowerScale = lower,
-            Witness = Lifted(new Placing(part, volume).PoseAt(fit.Tilted, lower), Room * volume.HeightMm / 4),
+            Witness = Lifted(new Placing(part, volume, part.Shape.BrimMm).PoseAt(fit.Tilted, lower), Room * volume.HeightMm / 4),
             UpperScale = Math.Max(found.UpperBound / part.Growth, fit.Tilted.LargestScale) * (1 + Room),
             Bound = bound,
         };
