@@ -5,7 +5,8 @@ using Platewright.Machines;
 
 // Certified fit, one part on one machine: processor time, over many parts and machines. Processor time, not the clock:
 // the figures then do not depend on what else the computer does.
-//   dotnet run -c Release --project bench/Platewright.Fit.Benchmarks -- FOLDER_OF_MODELS [relative gap] [brim in mm]
+//   dotnet run -c Release --project bench/Platewright.Fit.Benchmarks -- FOLDER_OF_MODELS [relative gap] [brim in mm] [many]
+//   dotnet run -c Release --project bench/Platewright.Fit.Benchmarks -- FIT_CASES.json 1e-8
 string folder = args.Length > 0 ? args[0] : "../shared/models";
 double gap = args.Length > 1 ? double.Parse(args[1]) : 1e-4;
 double brim = args.Length > 2 ? double.Parse(args[2]) : 0;
@@ -13,6 +14,18 @@ Console.WriteLine($"# processors {Environment.ProcessorCount}, .NET {Environment
 List<(string Name, ConvexHull Hull)> parts = [.. BenchParts.FromFolder(folder), .. BenchParts.Solids()];
 Machine[] machines = [.. MachineCatalog.Bundled];
 var options = new FitOptions(gap);
+
+if (Path.GetExtension(folder) == ".json")
+{
+    ReferenceCases.Measure(folder, gap);
+    return;
+}
+
+if (args.Contains("many"))
+{
+    ManyParts.Measure([.. BenchParts.FromFolder(folder)]);
+    return;
+}
 
 Measure(parts, machines, options, brim, print: false);
 Measure(parts, machines, options, brim, print: true);

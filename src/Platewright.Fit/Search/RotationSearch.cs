@@ -68,13 +68,15 @@ internal sealed class RotationSearch
         _best = double.PositiveInfinity;
         _leastBound = double.PositiveInfinity;
         foreach (Rotation start in starts) Try(start, 0.2);
-        SeedFromCoarseCells();
-        RotationDomain domain = _container.Domain;
-        Refine([.. domain.Charts.Select(chart => new Cell(chart, default, 0))], 1);
+        if (!IsSettled()) SeedFromCoarseCells();
+        if (IsSettled()) return new SearchResult(_bestRotation, 1 / _best, Math.Max(knownBound, 1 / _best), 0, true, _tried);
+        Refine([.. _container.Domain.Charts.Select(chart => new Cell(chart, default, 0))], 1);
         double least = Math.Min(_leastBound, _best) * (1 - Tolerances.Rounding);
         // What is written down must be what is claimed: with a listener only the cells count.
         double bound = _listener is null ? Math.Min(1 / least, knownBound) : 1 / least;
         return new SearchResult(_bestRotation, 1 / _best, bound, _cells, !_open, _tried);
+
+        bool IsSettled() => knownBound * _best <= 1 + tolerance;
     }
 
     /// <summary>The reciprocal of the largest scale at a rotation.</summary>
