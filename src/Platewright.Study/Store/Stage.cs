@@ -10,8 +10,8 @@ public sealed record Stage(string Name, int Version)
     public static readonly Stage Examine = new("examine", 2);
 
     /// <summary>One part on one machine.</summary>
-    public static readonly Stage Fit = new("fit", 4);
+    public static readonly Stage Fit = new("fit", 5);
 
     /// <summary>The smallest volumes that hold a part.</summary>
-    public static readonly Stage Need = new("need", 4);
+    public static readonly Stage Need = new("need", 5);
 }

@@ -22,8 +22,8 @@ public sealed class StagePinTests : IDisposable
     private static readonly Dictionary<string, string> Pinned = new(StringComparer.Ordinal)
     {
         ["examine 2"] = "d1cbf3db9f4fadb0",
-        ["fit 4"] = "ab7780bb7823154e",
-        ["need 4"] = "a3b6108cbf6f629e",
+        ["fit 5"] = "ab7780bb7823154e",
+        ["need 5"] = "a3b6108cbf6f629e",
     };
 
     private readonly ScratchFolder _folder = new();
