@@ -39,6 +39,8 @@ internal static class StudyCommand
         {
             long start = Stopwatch.GetTimestamp();
             StudySource source = WithMachines(StudySource.Open(parsed.GetRequiredValue(path), cancel), machines.Of(parsed));
+            if (Overlooked(parsed.GetRequiredValue(path)) is { } file)
+                screen.Error.WriteLine($"The folder holds a study file; to use it: platewright study {file}");
             using ResultStore store = ResultStore.Open(parsed.GetValue(storeFolder) ?? StoreFolder.Usual());
             StudyOutcome outcome = ProgressDisplay.During(
                 screen, progress => StudyPipeline.Run(source, withModels: !parsed.GetValue(noModels), store, progress, cancel));
@@ -52,6 +54,11 @@ internal static class StudyCommand
         });
         return command;
     }
+
+    // A folder is studied as it is, even where a study file lies in it; whoever wrote one will want to know.
+    private static string? Overlooked(string path) => Directory.Exists(path)
+        ? Directory.EnumerateFiles(path, "*.toml").Order(StringComparer.Ordinal).FirstOrDefault()?.Replace('\\', '/')
+        : null;
 
     private static StudySource WithMachines(StudySource source, IReadOnlyList<Machine> machines)
     {

@@ -54,7 +54,7 @@ internal sealed class StudyView(StudyDocument study, IAnsiConsole console, int c
         yield return
         [
             Name(project.Name, project.Wanted, only?.Quantity ?? 1),
-            .. machines.Select(m => only is null ? Of(project.Verdicts[m]) : Of(only.Fits[m])),
+            .. machines.Select(m => only is null ? Of(project.Verdicts[m], m) : Of(only.Fits[m])),
         ];
         if (only is not null) yield break;
         foreach (PartDocument part in parts)
@@ -67,7 +67,7 @@ internal sealed class StudyView(StudyDocument study, IAnsiConsole console, int c
         console.WriteLine();
         string confidence = $"{100 * study.Options.Confidence:0.#} %";
         console.MarkupLineInterpolated(
-            $"[bold]Coverage[/] of {study.Projects.Count} projects, each share with its {confidence} interval");
+            $"[bold]Coverage[/] of {study.Projects.Count} {(study.Projects.Count == 1 ? "project" : "projects")}, each share with its {confidence} interval");
         TextGrid grid = new(columns);
         grid.Add("", new Cell("fits", "bold"), new Cell("compromise", "bold"), new Cell("does not", "bold"), new Cell("can make", "bold"));
         for (int m = 0; m < study.Machines.Count; m++)
@@ -84,7 +84,7 @@ internal sealed class StudyView(StudyDocument study, IAnsiConsole console, int c
         [
             .. study.Machines.Select((m, i) => (Letter: Letter(i), Parts: m.Coverage.DecidingParts))
                 .Where(m => m.Parts.Count > 0)
-                .Select(m => $"{m.Letter}: {string.Join(", ", m.Parts.Take(MostDeciding).Select(id => _parts[id].Name))}" +
+                .Select(m => $"{m.Letter}: {string.Join("; ", m.Parts.Take(MostDeciding).Select(id => _parts[id].Name))}" +
                     (m.Parts.Count > MostDeciding ? $" and {m.Parts.Count - MostDeciding} more" : "")),
         ];
         Sentences.Write(console, "Parts that decide it", lines);
@@ -92,8 +92,13 @@ internal sealed class StudyView(StudyDocument study, IAnsiConsole console, int c
 
     private IEnumerable<string> Findings() => study.Parts.SelectMany(p => p.Findings.Select(f => $"{p.Name}: {f.Message}"));
 
-    private static Cell Of(ProjectVerdictDocument v) =>
-        new(VerdictCell.Of(v.Verdict, v.CountsAs, v.Tight, v.CanMake), VerdictCell.Colour(v.CountsAs));
+    // The scale or the number of pieces is that of the part that decides.
+    private Cell Of(ProjectVerdictDocument v, int machine)
+    {
+        PartFitDocument? decides = v.DecidedBy is { } id ? _parts[id].Fits[machine] : null;
+        string cell = VerdictCell.Of(v.Verdict, v.CountsAs, v.Tight, v.CanMake, decides?.Pose.Scale, decides?.Pieces ?? 0);
+        return new Cell(cell, VerdictCell.Colour(v.CountsAs));
+    }
 
     private static Cell Of(PartFitDocument f) =>
         new(VerdictCell.Of(f.Verdict, f.CountsAs, f.Tight, f.CanMake, f.Pose.Scale, f.Pieces), VerdictCell.Colour(f.CountsAs));
