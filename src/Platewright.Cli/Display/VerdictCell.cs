@@ -5,7 +5,7 @@ namespace Platewright.Cli.Display;
 /// <summary>A verdict in a few columns of text: a shape that says what it counts as, a word that says how.</summary>
 internal static class VerdictCell
 {
-    public const int Columns = 10;
+    public const int Columns = 12;
 
     public const string Legend =
         "● fits   ◐ fits with a compromise   ○ does not fit   ~ tight   † fits, but its heat or walls are out of reach";

@@ -48,6 +48,9 @@ public sealed record ExaminedPart
 
     public required IReadOnlyList<Finding> Findings { get; init; }
 
+    /// <summary>What tells whether another part is the same shape; null where the mesh has no area.</summary>
+    public ShapeSignature? Signature { get; init; }
+
     /// <summary>Null where nobody wants to look at it.</summary>
     public PartLook? Look { get; init; }
 

@@ -64,7 +64,8 @@ internal static class Examiner
             ThinnestWallMm = report.ThinnestWallMm,
             Findings = [.. file.Notes.Select(n => new Finding(n.Code, 1, n.Message)), .. report.Findings],
             Hull = ExaminedPart.Packed(hull),
-            Look = options.WithLook ? PartLook.Of(report.Mesh) : null,
+            Signature = options.ForStudy ? ShapeSignature.Of(report.Mesh, hull) : null,
+            Look = options.ForStudy ? PartLook.Of(report.Mesh) : null,
         };
     }
 

@@ -38,7 +38,7 @@ public static class StudyPipeline
         StudyWork work = StudyWork.Of(plan, files.Zip(found).ToDictionary(f => f.First, f => f.Second), source.Unusable);
         (work, IReadOnlyList<Fitting> fittings) = new FittingStage(runner, options).Run(work, plan.Machines, progress, cancel);
 
-        StudyDocument document = StudyDescription.Of(plan, work, fittings, [], withModels);
+        StudyDocument document = StudyDescription.Of(plan, work, fittings, AlikeDescription.Of(work.Parts), withModels);
         return new StudyOutcome(document, runner.Computed, runner.Found);
     }
 }

@@ -52,7 +52,7 @@ internal sealed record StudyWork(
 
     private static FileToExamine FileOf(PlannedPart part, StudyOptions options) => new(
         new ModelPath(part.FullPath!, part.File!),
-        ExamineOptions.Default with { Unit = part.Unit, Separate = part.Separate, BeadWidthMm = options.BeadWidthMm, WithLook = true });
+        ExamineOptions.Default with { Unit = part.Unit, Separate = part.Separate, BeadWidthMm = options.BeadWidthMm, ForStudy = true });
 
     private static StudyPart OfDimensions(int project, PlannedPart planned, Vec3 size)
     {

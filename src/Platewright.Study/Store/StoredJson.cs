@@ -7,7 +7,8 @@ namespace Platewright.Study.Store;
 [JsonSourceGenerationOptions(
     IgnoreReadOnlyProperties = true,
     NumberHandling = JsonNumberHandling.AllowNamedFloatingPointLiterals,
-    Converters = [typeof(Vec3Converter), typeof(RotationConverter), typeof(Bounds3Converter), typeof(BedAndHeightConverter)])]
+    Converters = [typeof(Vec3Converter), typeof(RotationConverter), typeof(Bounds3Converter), typeof(BedAndHeightConverter),
+        typeof(PointsConverter)])]
 [JsonSerializable(typeof(Examining.Examination))]
 [JsonSerializable(typeof(FitResult))]
 [JsonSerializable(typeof(SizeNeed))]

@@ -35,7 +35,7 @@ public sealed class StagePinTests : IDisposable
     {
         TestModels.WriteBox(_folder["box.stl"], 40, 30, 20);
         Examination found = Examiner.Examine(
-            _folder["box.stl"], ExamineOptions.Default with { WithLook = true }, CancellationToken.None);
+            _folder["box.stl"], ExamineOptions.Default with { ForStudy = true }, CancellationToken.None);
         Check(Stage.Examine, JsonSerializer.Serialize(found, StoredJson.Default.Examination));
     }
 
