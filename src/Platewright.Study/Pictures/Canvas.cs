@@ -9,6 +9,9 @@ internal sealed class Canvas
     /// <summary>How much of a face's brightness its edges keep.</summary>
     private const double EdgeBrightness = 0.3;
 
+    /// <summary>Few enough that a picture packs well, more than the eye tells apart on small faces.</summary>
+    private const int Greys = 32;
+
     private readonly int _edge;
     private readonly byte[] _greyAndOpacity;
 
@@ -63,7 +66,7 @@ internal sealed class Canvas
 
     private void Set(int at, double grey, double opacity)
     {
-        _greyAndOpacity[at] = (byte)Math.Clamp(grey * 255 + 0.5, 0, 255);
+        _greyAndOpacity[at] = (byte)(Math.Round(Math.Clamp(grey, 0, 1) * (Greys - 1)) * 255 / (Greys - 1));
         _greyAndOpacity[at + 1] = (byte)Math.Clamp(opacity * 255 + 0.5, 0, 255);
     }
 }
