@@ -47,7 +47,7 @@ internal static class FixtureFit
             + $"and {need.Heat.ChamberC} °C chamber that the material needs.");
         double scale = verdict is "as_drawn" or "turned" or "tilted" ? 1 : Math.Min(1, way.LargestScale);
         var pose = new PoseDocument(scale, way.Rotation!, Translation(room, size, way.Rotation!, scale));
-        return new(machine.Id, verdict, counts, counts != "no" && clearance is >= 0 and < 2, counts != "no" && hot, true,
+        return new(machine.Id, verdict, counts, counts != "no" && clearance is >= 0 and < 2, counts != "no" && hot && !(need.ThinnestWallMm < 0.45), true,
             verdict == "in_pieces" ? pieces : 1, reasons, asDrawn, upright, turned, tilted, clearance, pose);
     }
 

@@ -30,14 +30,15 @@ internal static class FixtureProjects
             [.. verdicts.Where(v => v.DecidedBy is not null).Select(v => v.DecidedBy!).Distinct(StringComparer.Ordinal).Take(3)]);
     }
 
-    public static List<CurveDocument> Curves(IReadOnlyList<ProjectDocument> projects, IReadOnlyList<MachineDocument> machines)
+    public static List<CurveDocument> Curves(
+        IReadOnlyList<ProjectDocument> projects, IReadOnlyList<PartDocument> parts, IReadOnlyList<MachineDocument> machines)
     {
-        var curves = new List<CurveDocument> { new("fits", null, [], Steps(projects, _ => true)) };
+        var curves = new List<CurveDocument> { new("fits", null, [], Steps(projects, parts, _ => true)) };
         foreach (var group in machines.Where(m => m.HeatsTo is not null).GroupBy(m => m.HeatsTo!))
         {
             bool Able(NeedDocument n) => (n.ThinnestWallMm ?? 1) >= 0.45 && (n.Heat is not { } h || (h.NozzleC <= group.Key.NozzleC
                 && h.BedC <= group.Key.BedC && h.ChamberC <= group.Key.ChamberC));
-            curves.Add(new("can_make", group.Key, [.. group.Select(m => m.Id)], Steps(projects, Able)));
+            curves.Add(new("can_make", group.Key, [.. group.Select(m => m.Id)], Steps(projects, parts, Able)));
         }
         return curves;
     }
@@ -51,26 +52,27 @@ internal static class FixtureProjects
         return new(count, p, Math.Max(0, middle - half), Math.Min(1, middle + half));
     }
 
-    private static List<CurveStepDocument> Steps(IReadOnlyList<ProjectDocument> projects, Func<NeedDocument, bool> able)
+    private static List<CurveStepDocument> Steps(
+        IReadOnlyList<ProjectDocument> projects, IReadOnlyList<PartDocument> parts, Func<NeedDocument, bool> able)
     {
-        var needs = projects.Select(p => p.Need!).Where(able).ToList();
-        double Least(NeedDocument n) =>
-            Math.Min(n.CubeTurnedMm, Math.Min(n.CubeTiltedMm ?? n.CubeTurnedMm, n.CubeScaledMm ?? n.CubeTurnedMm));
-        var edges = needs.SelectMany(n => new[] { n.CubeTurnedMm, Least(n) }).Append(0).Distinct().Order();
-        return [.. edges.Select(e => new CurveStepDocument(e,
-            Wilson(needs.Count(n => n.CubeTurnedMm <= e), projects.Count),
-            Wilson(needs.Count(n => Least(n) <= e), projects.Count)))];
+        double[] Edges(Func<NeedDocument, double> edge) => [.. projects.Select(p => parts.Where(q => p.Parts.Contains(q.Id))
+            .GroupBy(q => q.AnyOf ?? q.Id, StringComparer.Ordinal)
+            .Max(g => g.Where(q => able(q.Need)).Select(q => edge(q.Need)).DefaultIfEmpty(double.PositiveInfinity).Min()))];
+        double[] fits = Edges(n => n.CubeTurnedMm);
+        double[] all = Edges(n =>
+            Math.Min(n.CubeTurnedMm, Math.Min(n.CubeTiltedMm ?? n.CubeTurnedMm, n.CubeScaledMm ?? n.CubeTurnedMm)));
+        return [.. fits.Concat(all).Append(0).Where(double.IsFinite).Distinct().Order().Select(e => new CurveStepDocument(
+            e, Wilson(fits.Count(n => n <= e), projects.Count), Wilson(all.Count(n => n <= e), projects.Count)))];
     }
 
     private static ProjectVerdictDocument Verdict(
         MachineDocument machine, int index, IReadOnlyList<IGrouping<string, PartDocument>> groups)
     {
-        var best = groups.Select(g => g.MinBy(p => (Rank(p, index), p.Need.CubeTurnedMm))!).ToList();
+        var best = groups.Select(g => g.MinBy(p => (!p.Fits[index].CanMake, Rank(p, index), p.Need.CubeTurnedMm))!).ToList();
         PartDocument worst = best.MaxBy(p => (Rank(p, index), p.Need.CubeTurnedMm))!;
         PartFitDocument fit = worst.Fits[index];
         PartDocument? cannot = best.FirstOrDefault(p => !p.Fits[index].CanMake);
-        bool everyWall = best.All(p => (p.ThinnestWallMm ?? 1) >= 0.45);
-        return new(machine.Id, fit.Verdict, fit.CountsAs, cannot is null && everyWall, best.Any(p => p.Fits[index].Tight),
+        return new(machine.Id, fit.Verdict, fit.CountsAs, cannot is null, best.Any(p => p.Fits[index].Tight),
             fit.Verdict == "as_drawn" ? cannot?.Id : worst.Id, $"{worst.Name}: {fit.Reasons[0]}");
     }
 

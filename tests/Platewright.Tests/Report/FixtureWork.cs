@@ -51,7 +51,7 @@ internal static class FixtureWork
         new("Paper vane", "Hub", "knob", new(36, 36, 22)),
         new("Helmet mould", "Mould half", "wanted", new(265, 240, 310), "PETG", 2),
         new("Sign letters", "Letter A", "hook", new(232, 242, 30), "PETG", 1, "letters"),
-        new("Sign letters", "Letter A small", "hook", new(162, 170, 24), "PETG", 1, "letters"),
+        new("Sign letters", "Letter A small", "hook", new(162, 170, 24), "PETG", 1, "letters", WallMm: 0.3),
         new("Sign letters", "Stand", "rail", new(22, 18, 240), "PETG", 2),
         new("Sign letters", "Foot left", "bracket", new(58, 44, 18), "PETG"),
         new("Sign letters", "Foot right", "bracket", new(58, 44, 18), "PETG"),

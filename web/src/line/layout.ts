@@ -1,6 +1,7 @@
 import type { Machine, Study } from '../study';
 import { price } from '../common/format';
 import { textWidth } from '../common/measure';
+import { shortName } from '../common/names';
 import { placeLabels, spreadMarks, type Placed } from './labels';
 import { ownCount, type Question } from './question';
 import type { Domain } from './scale';
@@ -16,6 +17,7 @@ export const TAG_PX = 34;
 
 export interface MachineMark {
   machine: Machine;
+  name: string;
   letter: string;
   own: number;
   x: number;
@@ -55,7 +57,7 @@ export function layoutLine(study: Study, q: Question, domain: Domain, width: num
   const labels = narrow ? null : placeLabels(
     order.map((m, i) => ({
       x: x(m.edge_mm),
-      width: Math.max(textWidth(m.name, NAME_PX, 600), textWidth(details[i].text, PRICE_PX)) + 4,
+      width: Math.max(textWidth(shortName(study, m), NAME_PX, 600), textWidth(details[i].text, PRICE_PX)) + 4,
     })), left, width - 2, LANES);
   const lanes = labels ? Math.max(0, ...labels.map((l) => l.lane + 1)) : 0;
   const top = lanes * LANE_PX + 18;
@@ -71,6 +73,7 @@ export function layoutLine(study: Study, q: Question, domain: Domain, width: num
     named: labels !== null,
     marks: order.map((machine, i) => ({
       machine,
+      name: shortName(study, machine),
       letter: String.fromCharCode(65 + (i % 26)),
       own: details[i].own,
       ...points[i],

@@ -1,5 +1,6 @@
 import type { Curve, CurveStep, Heat, Machine, Need, Part, Project, Share, Study } from '../study';
 import { between, confidence, count, mm, percent, plural } from '../common/format';
+import { partsOf } from '../common/parts';
 
 /** What is asked of the imagined machine: does it hold the work, or (with the heat of `curve`) can it make it? */
 export interface Question {
@@ -35,30 +36,73 @@ export function compromiseMm(need: Need): number {
   return Math.min(need.cube_turned_mm, need.cube_tilted_mm ?? Infinity, need.cube_scaled_mm ?? Infinity);
 }
 
-export const needMm = (need: Need, q: Question) => (q.compromise ? compromiseMm(need) : need.cube_turned_mm);
-
 const reaches = (has: Heat, needs: Heat) =>
   has.nozzle_c >= needs.nozzle_c && has.bed_c >= needs.bed_c && has.chamber_c >= needs.chamber_c;
 
 /** Why no size of machine makes it: heat or a wall thinner than one bead. */
-export function blockedBy(need: Need, q: Question, study: Study): string | null {
+function blockedBy(need: Need, q: Question, study: Study): string | null {
   if (q.curve.kind !== 'can_make') return null;
   if (need.heat && q.curve.heat && !reaches(q.curve.heat, need.heat)) return 'too cool';
   if (need.thinnest_wall_mm != null && need.thinnest_wall_mm < study.options.bead_width_mm) return 'wall too thin';
   return null;
 }
 
-export function standing(need: Need | null | undefined, edgeMm: number, q: Question, study: Study): Standing {
-  if (!need) return { light: 'dim', word: 'size unknown', needMm: Infinity, blocked: 'size unknown' };
-  const counted = needMm(need, q);
-  const blocked = blockedBy(need, q, study);
-  if (blocked) return { light: 'dim', word: blocked, needMm: counted, blocked };
-  if (edgeMm >= need.cube_turned_mm) return { light: 'lit', word: 'fits', needMm: counted, blocked };
-  if (edgeMm >= compromiseMm(need)) {
-    const word = need.cube_tilted_mm != null && edgeMm >= need.cube_tilted_mm ? 'tilted' : 'scaled';
-    return { light: 'half', word, needMm: counted, blocked };
+/** From which cube on something fits, from which on with a compromise, and why none may do. */
+interface Threshold {
+  fitsMm: number;
+  compromiseMm: number;
+  tiltedMm: number;
+  blocked: string | null;
+}
+
+function thresholdOf(need: Need, q: Question, study: Study): Threshold {
+  return {
+    fitsMm: need.cube_turned_mm,
+    compromiseMm: compromiseMm(need),
+    tiltedMm: need.cube_tilted_mm ?? Infinity,
+    blocked: blockedBy(need, q, study),
+  };
+}
+
+function standingAt(t: Threshold, edgeMm: number, q: Question): Standing {
+  const needMm = q.compromise ? t.compromiseMm : t.fitsMm;
+  if (t.blocked) return { light: 'dim', word: t.blocked, needMm, blocked: t.blocked };
+  if (edgeMm >= t.fitsMm) return { light: 'lit', word: 'fits', needMm, blocked: null };
+  if (edgeMm < t.compromiseMm) return { light: 'dim', word: 'too large', needMm, blocked: null };
+  return { light: 'half', word: edgeMm >= t.tiltedMm ? 'tilted' : 'scaled', needMm, blocked: null };
+}
+
+export const standing = (need: Need, edgeMm: number, q: Question, study: Study) => standingAt(thresholdOf(need, q, study), edgeMm, q);
+
+/** A project needs all its parts; of alternatives the smallest that is not blocked. */
+export function projectStanding(project: Project, edgeMm: number, q: Question, study: Study): Standing {
+  const groups = [...groupsOf(study, project).values()].map((group) => {
+    const all = group.map((part) => thresholdOf(part.need, q, study));
+    const open = all.filter((t) => !t.blocked);
+    const choice = open.length > 0 ? open : all;
+    const least = (pick: (t: Threshold) => number) => Math.min(...choice.map(pick));
+    return {
+      fitsMm: least((t) => t.fitsMm),
+      compromiseMm: least((t) => t.compromiseMm),
+      tiltedMm: least((t) => t.tiltedMm),
+      blocked: open.length > 0 ? null : all[0].blocked,
+    };
+  });
+  if (groups.length === 0) return { light: 'dim', word: 'size unknown', needMm: Infinity, blocked: 'size unknown' };
+  const most = (pick: (t: Threshold) => number) => Math.max(...groups.map(pick));
+  const blocked = groups.find((g) => g.blocked)?.blocked ?? null;
+  const threshold = { fitsMm: most((t) => t.fitsMm), compromiseMm: most((t) => t.compromiseMm), tiltedMm: most((t) => t.tiltedMm), blocked };
+  return standingAt(threshold, edgeMm, q);
+}
+
+/** The parts of a project, alternatives of each other together. */
+function groupsOf(study: Study, project: Project): Map<string, Part[]> {
+  const groups = new Map<string, Part[]>();
+  for (const part of partsOf(study, project)) {
+    const key = part.any_of ? `any of ${part.any_of}` : part.id;
+    groups.set(key, [...(groups.get(key) ?? []), part]);
   }
-  return { light: 'dim', word: 'too large', needMm: counted, blocked };
+  return groups;
 }
 
 const counts = (s: Standing, q: Question) => s.light === 'lit' || (q.compromise && s.light === 'half');
@@ -74,10 +118,9 @@ export interface NextPart {
 }
 
 export function nextParts(study: Study, edgeMm: number, q: Question, atMost: number): NextPart[] {
-  const parts = new Map(study.parts.map((p) => [p.id, p]));
   const found: NextPart[] = [];
   for (const project of study.projects) {
-    const open = openParts(project, parts, edgeMm, q, study);
+    const open = openParts(project, edgeMm, q, study);
     for (const { part, s } of open) {
       if (s.blocked) continue;
       const completes = open.every((o) => o.part === part || (!o.s.blocked && o.s.needMm <= s.needMm));
@@ -88,16 +131,10 @@ export function nextParts(study: Study, edgeMm: number, q: Question, atMost: num
 }
 
 /** The parts a project still lacks; of alternatives the smallest, and none where one is made. */
-function openParts(project: Project, parts: Map<string, Part>, edgeMm: number, q: Question, study: Study) {
-  const groups = new Map<string, { part: Part; s: Standing }[]>();
-  for (const id of project.parts) {
-    const part = parts.get(id);
-    if (!part) continue;
-    const key = part.any_of ? `any of ${part.any_of}` : part.id;
-    groups.set(key, [...(groups.get(key) ?? []), { part, s: standing(part.need, edgeMm, q, study) }]);
-  }
+function openParts(project: Project, edgeMm: number, q: Question, study: Study) {
   const better = (a: Standing, b: Standing) => Number(!!a.blocked) - Number(!!b.blocked) || a.needMm - b.needMm;
-  return [...groups.values()]
+  return [...groupsOf(study, project).values()]
+    .map((group) => group.map((part) => ({ part, s: standing(part.need, edgeMm, q, study) })))
     .filter((group) => !group.some((g) => counts(g.s, q)))
     .map((group) => group.sort((a, b) => better(a.s, b.s))[0]);
 }

@@ -83,6 +83,29 @@ export function matrixOf([w, x, y, z]: number[]): number[][] {
   ];
 }
 
+/** Degrees about the vertical to look from, of a few, so that the most of the part is seen. */
+export function tellingTurn(model: Model, pose: Pose, candidates: readonly number[]): number {
+  const rows = matrixOf(pose.rotation);
+  const seen = candidates.map(() => 0);
+  const { positions: p, corners } = model;
+  for (let i = 0; i < corners.length; i += 3) {
+    const [a, b, c] = [3 * corners[i], 3 * corners[i + 1], 3 * corners[i + 2]];
+    const u = [p[b] - p[a], p[b + 1] - p[a + 1], p[b + 2] - p[a + 2]];
+    const v = [p[c] - p[a], p[c + 1] - p[a + 1], p[c + 2] - p[a + 2]];
+    const n = [u[1] * v[2] - u[2] * v[1], u[2] * v[0] - u[0] * v[2], u[0] * v[1] - u[1] * v[0]];
+    const x = rows[0][0] * n[0] + rows[0][1] * n[1] + rows[0][2] * n[2];
+    const y = rows[1][0] * n[0] + rows[1][1] * n[1] + rows[1][2] * n[2];
+    candidates.forEach((turn, k) => {
+      const angle = ((turn - 90) * Math.PI) / 180;
+      seen[k] += Math.abs(x * Math.cos(angle) + y * Math.sin(angle));
+    });
+  }
+  // The first is kept unless another shows clearly more.
+  const CLEARLY = 1.2;
+  const most = Math.max(...seen);
+  return seen[0] * CLEARLY >= most ? candidates[0] : candidates[seen.indexOf(most)];
+}
+
 function centred(v: BuildVolume): { middle: number[] } {
   if (v.shape === 'box') return { middle: [v.size_mm![0] / 2, v.size_mm![1] / 2, 0] };
   if (v.shape === 'cylinder') return { middle: [0, 0, 0] };

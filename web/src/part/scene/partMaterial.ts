@@ -35,13 +35,13 @@ const fragmentShader = /* glsl */ `
       beyond = max(beyond, planes[i].w - dot(planes[i].xyz, placed));
     }
     vec3 normal = normalize(cross(dFdx(seen), dFdy(seen)));
-    float light = 0.5 + 0.42 * dot(normal, normalize(vec3(-0.35, 0.65, 0.7))) + 0.1 * normal.z;
+    float light = 0.68 + 0.34 * dot(normal, normalize(vec3(-0.35, 0.65, 0.7))) + 0.06 * normal.z;
     vec3 colour = inside;
     if (beyond > TOLERANCE_MM) {
       float band = step(0.55, fract((gl_FragCoord.x + gl_FragCoord.y) / 9.0));
       colour = mix(outside, stripe, 0.35 * band);
     }
-    gl_FragColor = vec4(colour * clamp(light, 0.25, 1.1), 1.0);
+    gl_FragColor = vec4(colour * clamp(light, 0.4, 1.1), 1.0);
   }`;
 
 export function partMaterial(machine: Machine): ShaderMaterial {

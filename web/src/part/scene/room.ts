@@ -13,6 +13,8 @@ export interface RoomColours {
   warn: string;
 }
 
+export type Side = 'front' | 'back' | 'left' | 'right';
+
 const SMALL_TICK_MM = 10;
 const LARGE_TICK_MM = 50;
 
@@ -25,7 +27,7 @@ export function drawRoom(machine: Machine, colours: RoomColours): Group {
     new ShapeGeometry(shapeOf(outline)),
     new MeshBasicMaterial({ color: colours.sheet, side: DoubleSide, polygonOffset: true, polygonOffsetFactor: 2, polygonOffsetUnits: 2 }),
   );
-  room.add(surface, frame(outline, v.height_mm, v.shape === 'cylinder' ? 24 : 1, colours.soft), rule(outline, colours.ink));
+  room.add(surface, frame(outline, v.height_mm, v.shape === 'cylinder' ? 24 : 1, colours.soft), ...rules(outline, colours.ink));
   const usable = usableOutline(machine);
   if (usable) room.add(dashes(usable, v.height_mm - machine.margins_mm.top, colours.soft));
   for (const box of machine.keep_outs_mm ?? []) room.add(keepOut(box, colours.warn));
@@ -52,14 +54,25 @@ function frame(outline: number[][], height: number, uprightEvery: number, colour
   return new LineSegments(lines([...ring(outline, 0), ...ring(outline, height), ...uprights]), new LineBasicMaterial({ color: colour }));
 }
 
-/** Ticks every 10 mm along the front and the left, longer ones every 50 mm: the same rule as the size line's. */
-function rule(outline: number[][], colour: string): LineSegments {
+/**
+ * Ticks every 10 mm, longer ones every 50 mm, along each side: the same rule as the size line's. The stage shows those of
+ * the two sides that the eye is on, by their names.
+ */
+function rules(outline: number[][], colour: string): LineSegments[] {
   const { x0, x1, y0, y1 } = boundsOf(outline);
-  const points: number[] = [];
-  const length = (v: number) => (Math.round(v) % LARGE_TICK_MM === 0 ? 9 : 4);
-  for (let x = 0; x <= x1 - x0 + 1e-6; x += SMALL_TICK_MM) points.push(x0 + x, y0, 0, x0 + x, y0 - length(x), 0);
-  for (let y = 0; y <= y1 - y0 + 1e-6; y += SMALL_TICK_MM) points.push(x0, y0 + y, 0, x0 - length(y), y0 + y, 0);
-  return new LineSegments(lines(points), new LineBasicMaterial({ color: colour }));
+  const ticks = (length: number) => Array.from({ length: Math.floor(length / SMALL_TICK_MM) + 1 }, (_, i) => i * SMALL_TICK_MM);
+  const long = (v: number) => (v % LARGE_TICK_MM === 0 ? 9 : 4);
+  const sides: Record<Side, number[]> = {
+    front: ticks(x1 - x0).flatMap((x) => [x0 + x, y0, 0, x0 + x, y0 - long(x), 0]),
+    back: ticks(x1 - x0).flatMap((x) => [x0 + x, y1, 0, x0 + x, y1 + long(x), 0]),
+    left: ticks(y1 - y0).flatMap((y) => [x0, y0 + y, 0, x0 - long(y), y0 + y, 0]),
+    right: ticks(y1 - y0).flatMap((y) => [x1, y0 + y, 0, x1 + long(y), y0 + y, 0]),
+  };
+  return Object.entries(sides).map(([name, points]) => {
+    const side = new LineSegments(lines(points), new LineBasicMaterial({ color: colour }));
+    side.name = name;
+    return side;
+  });
 }
 
 function dashes(outline: number[][], height: number, colour: string): LineSegments {

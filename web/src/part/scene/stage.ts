@@ -8,7 +8,7 @@ import type { Model } from '../placing';
 import { matrixOf } from '../placing';
 import { boundsOf, surfaceOutline } from './outline';
 import { partMaterial } from './partMaterial';
-import { drawRoom } from './room';
+import { drawRoom, type Side } from './room';
 
 // Colours come from the page and go to the screen as they are.
 ColorManagement.enabled = false;
@@ -75,6 +75,7 @@ export class Stage {
       this.middle.z + distance * Math.sin(lift),
     );
     this.camera.lookAt(this.middle);
+    this.showNearSides();
     this.renderer.render(this.scene, this.camera);
     return this.dimensions();
   }
@@ -84,20 +85,35 @@ export class Stage {
     this.renderer.dispose();
   }
 
+  private near(side: Side): boolean {
+    const away = this.camera.position.clone().sub(this.middle);
+    return { front: away.y <= 0, back: away.y > 0, left: away.x <= 0, right: away.x > 0 }[side];
+  }
+
+  private showNearSides() {
+    for (const side of ['front', 'back', 'left', 'right'] as const) {
+      const rule = this.content.getObjectByName(side);
+      if (rule) rule.visible = this.near(side);
+    }
+  }
+
+  /** Width and depth on the near sides; height at the leftmost upright. */
   private dimensions(): Dimensions {
     if (!this.machine) return [];
     const { x0, x1, y0, y1 } = boundsOf(surfaceOutline(this.machine.build_volume));
     const height = this.machine.build_volume.height_mm;
     const size = this.renderer.getSize(new Vector2());
-    const at = (axis: 'x' | 'y' | 'z', mm: number, x: number, y: number, z: number) => {
+    const project = (x: number, y: number, z: number) => {
       const p = new Vector3(x, y, z).project(this.camera);
-      return { axis, mm, left: ((p.x + 1) / 2) * size.x, top: ((1 - p.y) / 2) * size.y };
+      return { left: ((p.x + 1) / 2) * size.x, top: ((1 - p.y) / 2) * size.y };
     };
-    const off = this.reach * 0.12;
+    const off = this.reach * 0.13;
+    const uprights = [[x0, y0], [x0, y1], [x1, y0], [x1, y1]].map(([x, y]) => project(x, y, height * 0.6));
+    const leftmost = uprights.sort((a, b) => a.left - b.left)[0];
     return [
-      at('x', x1 - x0, (x0 + x1) / 2, y0 - off, 0),
-      at('y', y1 - y0, x0 - off, (y0 + y1) / 2, 0),
-      at('z', height, x0 - off * 0.4, y0 - off * 0.4, height * 0.72),
+      { axis: 'x', mm: x1 - x0, ...project((x0 + x1) / 2, this.near('front') ? y0 - off : y1 + off, 0) },
+      { axis: 'y', mm: y1 - y0, ...project(this.near('left') ? x0 - off : x1 + off, (y0 + y1) / 2, 0) },
+      { axis: 'z', mm: height, left: Math.max(30, leftmost.left - 8), top: leftmost.top },
     ];
   }
 }
