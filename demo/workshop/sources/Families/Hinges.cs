@@ -16,8 +16,8 @@ internal static class Hinges
         () => Model.Stl("garden-gate/leaf-post.stl", Leaf(height: 90, reach: 46, knuckles: 5, first: true)),
         () => Model.Stl("garden-gate/leaf-gate.stl", Leaf(height: 90, reach: 74, knuckles: 5, first: false)),
         () => Model.Stl("garden-gate/pin.stl", Pin(length: 96, radius: 3.8)),
-        () => new Model("garden-gate/latch.stl", FileKind.StlBinary,
-            Latch(length: 2.6, width: 0.75, height: 0.45)) with { Unit = MmPerInch },
+        () => Model.Stl("garden-gate/latch.stl", Latch(length: 140, width: 32, height: 16)),
+        () => Model.Stl("garden-gate/stop.stl", Stop(length: 2.7, width: 1.4, height: 1.1)) with { Unit = MmPerInch },
         () => new Model("garden-gate/keeper.3mf", FileKind.ThreeMf, Keeper(), "PETG",
             "#3F5B4A") with { Unit = MmPerInch },
     ];
@@ -50,17 +50,29 @@ internal static class Hinges
             new(radius, length - 2),
         new(radius - 1.5, length), new(0, length)], 32);
 
-    /// <summary>Drawn in inches by its first owner: a bar with a thumb rest and a slot.</summary>
+    /// <summary>Drawn in inches by its first owner: a wedge that stops the gate, with a hole for one bolt.</summary>
+    private static Solid Stop(double length, double width, double height)
+    {
+        double l = length * MmPerInch, w = width * MmPerInch, h = height * MmPerInch, bolt = 3.6, head = 7.5;
+        Region side = Outline.Of(new(0, 0), new(l, 0), new(l, h * 0.3), new(l * 0.6, h * 0.42), new(l * 0.34, h),
+            new(0, h));
+        Solid stop = Prism.Of(side.Rounded(2.5, 12), 0, w, 1.2, 1.2).Moved(Turns.YUp);
+        return stop.Pierced(Outline.Circle(bolt), new Vec3(l * 0.16, -w / 2, 99), Turns.Down, head - bolt);
+    }
+
+    /// <summary>A bar with a thumb rest and a slot.</summary>
     private static Solid Latch(double length, double width, double height)
     {
-        double l = length * MmPerInch, w = width * MmPerInch, h = height * MmPerInch;
-        Region bar = Outline.Rectangle(0, 0, l, w, w * 0.28).Plus(Outline.Circle(w * 0.62, w * 0.4, w / 2))
+        Region bar = Outline.Rectangle(0, 0, length, width, width * 0.28)
+            .Plus(Outline.Circle(width * 0.62, width * 0.4, width / 2))
             .Rounded(3, 6);
-        Solid latch = Prism.Of(bar, Frame.Level(0), Prism.Filleted(h * 0.5, 1, 1.2));
-        latch.Raised(Outline.Centred(w * 0.5, w * 0.62, 3), new Vec3(l - w * 0.6, w / 2, 99), Turns.Down,
-            new Level(0, -2), new Level(1.2, -0.6), new Level(h * 0.5 - 1), new Level(h * 0.5, 1.2));
-        latch.Pierced(Outline.Circle(4.1), new Vec3(w * 0.4, w / 2, 99), Turns.Down, 0.6);
-        return latch.Pierced(Outline.Slot(new(-11, 0), new(11, 0), 6.4), new Vec3(l * 0.48, w / 2, 99), Turns.Down,
+        Solid latch = Prism.Of(bar, Frame.Level(0), Prism.Filleted(height * 0.5, 1, 1.2));
+        latch.Raised(Outline.Centred(width * 0.5, width * 0.62, 3), new Vec3(length - width * 0.6, width / 2, 99),
+            Turns.Down,
+            new Level(0, -2), new Level(1.2, -0.6), new Level(height * 0.5 - 1), new Level(height * 0.5, 1.2));
+        latch.Pierced(Outline.Circle(4.1), new Vec3(width * 0.4, width / 2, 99), Turns.Down, 0.6);
+        return latch.Pierced(Outline.Slot(new(-16, 0), new(16, 0), 6.4), new Vec3(length * 0.48, width / 2, 99),
+            Turns.Down,
             0.6);
     }
 

@@ -47,7 +47,7 @@ internal static class Pipes
         Level[] levels = [new(0), new(20), new(21, 0.6)];
         body.Raised(collar, new Vec3(0, 0, 99), Turns.Down, levels);
         body.Raised(collar, new Vec3(0, 0, -99), Turns.Up, levels);
-        Region screws = Outline.Circle(2.2, half - 7, half - 7).Around(4);
+        Region screws = Outline.Circle(2.2, half - 6, half - 6).Around(4);
         return body.Pierced(screws, new Vec3(0, 0, cover + slot + cover + 1), Turns.Down);
     }
 

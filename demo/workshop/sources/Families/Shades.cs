@@ -17,7 +17,7 @@ internal static class Shades
         () => Model.Stl("reading-lamp/rose.stl", Rose(diameter: 100, height: 46)),
     ];
 
-    private const double WallMm = 1.6;
+    private const double WallMm = 2;
 
     /// <summary>A bell whose flutes wind round it.</summary>
     public static Solid Fluted(double bottom, double top, double height, int flutes, double windDegrees)
@@ -58,11 +58,12 @@ internal static class Shades
     public static Solid Rose(double diameter, double height)
     {
         double r = diameter / 2;
+        double neck = 8, dome = height - 10;
         Vec2[] line = [
             new(r, 0), new(r, 3),
-                .. Enumerable.Range(1, 9)
-                    .Select(i => new Vec2(6 + (r - 6) * Math.Cos(Math.PI / 2 * i / 9.5),
-                        3 + (height - 3) * Math.Sin(Math.PI / 2 * i / 9.5)))];
+            .. Enumerable.Range(1, 9).Select(i => new Vec2(
+                neck + (r - neck) * Math.Cos(Math.PI / 2 * i / 10), 3 + (dome - 3) * Math.Sin(Math.PI / 2 * i / 10))),
+            new(neck, dome + 1), new(neck, height)];
         return Revolved.Of(Revolved.Wall(1.8, line));
     }
 

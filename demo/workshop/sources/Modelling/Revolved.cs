@@ -26,8 +26,12 @@ public static class Revolved
                 Vec2 q = Outline.Polar(p.X * factor, angle + turn);
                 return solid.Vertex(new Vec3(q.X, q.Y, p.Y));
             })];
-        for (int i = 0; i < outline.Count; i++) solid.AddWall(Around(outline[i]),
-            Around(outline[(i + 1) % outline.Count]));
+        for (int i = 0; i < outline.Count; i++)
+        {
+            Vec2 from = outline[i], to = outline[(i + 1) % outline.Count];
+            // Both sides of a wall are split alike, so that a wound wall keeps its thickness.
+            solid.AddWall(Around(from), Around(to), rising: from.Y <= to.Y);
+        }
         return solid;
     }
 

@@ -37,15 +37,16 @@ public sealed class Solid
 
     /// <summary>
     /// The wall between two rings of vertices with as many points: seen from outside, <paramref name="from"/> runs to
-    /// the right and <paramref name="to"/> lies above it. Each quad is split along its shorter diagonal.
+    /// the right and <paramref name="to"/> lies above it.
     /// </summary>
-    internal void AddWall(int[] from, int[] to)
+    /// <param name="rising">Whether quads are split from the lower left; along the shorter diagonal where null.</param>
+    internal void AddWall(int[] from, int[] to, bool? rising = null)
     {
         for (int i = 0; i < from.Length; i++)
         {
             int j = (i + 1) % from.Length;
-            double rising = (At(from[i]) - At(to[j])).Length, falling = (At(from[j]) - At(to[i])).Length;
-            if (rising <= falling + GridStep)
+            double up = (At(from[i]) - At(to[j])).Length, down = (At(from[j]) - At(to[i])).Length;
+            if (rising ?? up <= down + GridStep)
             {
                 Add(from[i], from[j], to[j]);
                 Add(from[i], to[j], to[i]);
