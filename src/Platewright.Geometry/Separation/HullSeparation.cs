@@ -9,6 +9,9 @@ internal static class HullSeparation
 {
     private const int MostSteps = 64;
 
+    // What a gap must exceed to be one, relative to the coordinates it is computed from.
+    private const double Rounding = 1e-13;
+
     public static bool AreApart(ConvexHull a, ConvexHull b)
     {
         Vec3 direction = a.Centroid - b.Centroid;
@@ -16,9 +19,10 @@ internal static class HullSeparation
         List<Vec3> simplex = new(4);
         for (int step = 0; step < MostSteps; step++)
         {
-            Vec3 nearest = Furthest(a, -direction) - Furthest(b, direction);
+            Vec3 onA = Furthest(a, -direction), onB = Furthest(b, direction);
+            Vec3 nearest = onA - onB;
             // Every point of a lies beyond every point of b in this direction.
-            if (direction.Dot(nearest) > 0) return true;
+            if (direction.Dot(nearest) > Rounding * direction.Length * (onA.Length + onB.Length)) return true;
             if (simplex.Contains(nearest)) return false;
             simplex.Add(nearest);
             direction = NearestToOrigin(simplex);
