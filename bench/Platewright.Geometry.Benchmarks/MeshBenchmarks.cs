@@ -17,9 +17,6 @@ internal static class MeshBenchmarks
         Mesh small = Torus(400, 100);
         Clock.Best("whole examination, 8e4 triangles, crossings too", () => Examined(small, HealthOptions.Default));
         Clock.Best("tightest box of that", () => $"{TightestBox.Of(ConvexHull.Of(small.Vertices)).SizeMm.X:F3} mm");
-        Clock.Best(
-            "thinned from 1e6 to 20,000 triangles",
-            () => $"{MeshSimplification.Reduce(welded, 20_000).TriangleCount}");
     }
 
     private static string Examined(Mesh mesh, HealthOptions options)

@@ -1,6 +1,7 @@
 using System.Globalization;
 using Platewright.Fit;
 using Platewright.Machines;
+using Platewright.Sizing;
 
 namespace Platewright.Study.Judgement;
 
@@ -17,23 +18,18 @@ public static class Obstacles
         FitResult fit, Machine machine, Material? material, double? thinnestWallMm, double beadWidthMm)
     {
         List<string> found = [];
-        if (material is not null && machine.HeatsTo is { } reached)
-        {
-            AddHeat(found, material, "nozzle", material.Needs.NozzleC, reached.NozzleC);
-            AddHeat(found, material, "bed", material.Needs.BedC, reached.BedC);
-            AddHeat(found, material, "chamber", material.Needs.ChamberC, reached.ChamberC);
-        }
+        if (material is not null)
+            found.AddRange(HeatCheck.Of(machine.HeatsTo, material.Needs).Missing.Select(missing => Say(material, missing)));
         double scale = fit.Verdict == Verdict.Scaled ? fit.Pose.Scale : 1;
         if (thinnestWallMm * scale < beadWidthMm)
             found.Add($"Its thinnest wall, about {Number(thinnestWallMm!.Value * scale)} mm, is below one bead of {Number(beadWidthMm)} mm.");
         return found;
     }
 
-    private static void AddHeat(List<string> found, Material material, string what, double needed, double reached)
+    private static string Say(Material material, HeatShortfall missing)
     {
-        if (needed <= reached) return;
-        string has = reached > 0 ? $"this machine reaches {Number(reached)} °C" : "this machine does not heat it";
-        found.Add($"{material.Name} needs a {what} of {Number(needed)} °C; {has}.");
+        string has = missing.ReachedC > 0 ? $"this machine reaches {Number(missing.ReachedC)} °C" : "this machine does not heat it";
+        return $"{material.Name} needs a {missing.What.ToString().ToLowerInvariant()} of {Number(missing.NeededC)} °C; {has}.";
     }
 
     private static string Number(double value) => value.ToString("0.##", CultureInfo.InvariantCulture);

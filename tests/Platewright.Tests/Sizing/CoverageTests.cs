@@ -49,41 +49,6 @@ public sealed class CoverageTests
     }
 
     [Fact]
-    public void NextParts_AreTheNearestWithTheirMiss()
-    {
-        SizedProject[] projects =
-        [
-            Work.Project("done", Work.Part("small", Work.Need(50, 50))),
-            Work.Project("two", Work.Part("near", Work.Need(110, 110)), Work.Part("far", Work.Need(130, 130))),
-            Work.Project("choice",
-                Work.Part("big", Work.Need(200, 200), "x"), Work.Part("mid", Work.Need(120, 105), "x")),
-            Work.Project("hot", Work.Part("hot", Work.Need(101, 101, heat: Work.Warm))),
-        ];
-        ImaginedMachine machine = new(true, Work.Cool, Work.Bead);
-
-        Assert.Equal(
-            [
-                new NextPart("near", "two", 110, 10, false), new NextPart("mid", "choice", 120, 20, true),
-                new NextPart("far", "two", 130, 30, true),
-            ],
-            NextPart.Of(projects, machine, 100, withCompromise: false, 3));
-        Assert.Equal("mid", NextPart.Of(projects, machine, 100, withCompromise: true, 1)[0].Part);
-        ImaginedMachine warm = machine with { Heat = Work.Warm };
-        Assert.Equal("hot", NextPart.Of(projects, warm, 100, withCompromise: false, 1)[0].Part);
-    }
-
-    [Fact]
-    public void NextParts_WhereOneIsNeverMade_CompleteNothing()
-    {
-        SizedProject mixed = Work.Project(
-            "mixed", Work.Part("near", Work.Need(110, 110)), Work.Part("hot", Work.Need(50, 50, heat: Work.Warm)));
-
-        Assert.Equal(
-            [new NextPart("near", "mixed", 110, 10, false)],
-            NextPart.Of([mixed], new ImaginedMachine(true, Work.Cool, Work.Bead), 100, withCompromise: true, 3));
-    }
-
-    [Fact]
     public void Headline_IsTheSmallestOfThoseThatMakeTheMost()
     {
         Headline headline = Headline.Of(
