@@ -8,8 +8,10 @@ namespace Platewright.Tests.Fit;
 /// <summary>Laws that hold for every part and machine.</summary>
 public sealed class FitPropertyTests
 {
-    private static readonly Gen<Vec3> Points = Gen.Select(Gen.Double[-90, 90], Gen.Double[-60, 60], Gen.Double[-40, 40], (x, y, z) => new Vec3(x, y, z));
-    private static readonly Gen<Vec3[]> Clouds = Points.Array[4, 30];
+    // Solids as parts are: coordinates to a tenth of a millimetre, and a volume that rounding cannot flatten.
+    private static readonly Gen<Vec3> Points = Gen.Select(
+        Gen.Int[-900, 900], Gen.Int[-600, 600], Gen.Int[-400, 400], (x, y, z) => new Vec3(x, y, z) / 10);
+    private static readonly Gen<Vec3[]> Clouds = Points.Array[4, 30].Where(p => ConvexHull.Of(p).VolumeMm3 > 100);
     private static readonly Gen<Rotation> Rotations = Gen.Select(Gen.Double[-1, 1], Gen.Double[-1, 1], Gen.Double[-1, 1], Gen.Double[-1, 1],
         (w, x, y, z) => new Rotation(w + 1e-3, x, y, z).Normalized());
     private static readonly Gen<BuildVolume> Volumes = Gen.OneOf<BuildVolume>(
