@@ -36,8 +36,22 @@ public sealed record Machine
     /// <summary>True for the bundled machines, which stand for a class of machines and copy none.</summary>
     public bool Generic { get; init; }
 
-    /// <summary>Greatest speeds and accelerations, where the file has them.</summary>
+    /// <summary>Greatest speeds and accelerations; null where the file states none, and then no time is estimated.</summary>
     public MotionLimits? Motion { get; init; }
+
+    public Extruder Extruder { get; init; } = new();
+
+    public Handling Handling { get; init; } = new();
+
+    /// <summary>Heaters, supply and enclosure; null where the file states none: no warm-up, no release, no energy.</summary>
+    public Heating? Heating { get; init; }
+
+    /// <summary>
+    /// Values nobody measured, by the key of the file as <c>motion.acceleration_mm_s2</c>, with the range they are
+    /// believed to lie in: estimates carry it into their error.
+    /// </summary>
+    public ImmutableSortedDictionary<string, ValueRange> Ranges { get; init; } =
+        ImmutableSortedDictionary<string, ValueRange>.Empty;
 }
 
 /// <summary>
@@ -48,6 +62,3 @@ public sealed record HeatLimits(double NozzleC, double BedC, double ChamberC);
 
 /// <summary>An amount of money in an ISO 4217 currency.</summary>
 public sealed record Price(decimal Amount, string Currency);
-
-/// <summary>Limits of motion along the path: mm/s, mm/s², and the contour tolerance at corners, mm.</summary>
-public sealed record MotionLimits(double SpeedMmS, double AccelerationMmS2, double ContourToleranceMm);
