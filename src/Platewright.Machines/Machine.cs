@@ -11,7 +11,7 @@ public sealed record Machine
     /// <summary>
     /// The name in small letters with hyphens, as <c>generic-210-enclosed</c>: what arguments and results refer to.
     /// </summary>
-    public string Id => MachineId.Of(Name);
+    public string Id => NameId.Of(Name);
 
     public required BuildVolume BuildVolume { get; init; }
 

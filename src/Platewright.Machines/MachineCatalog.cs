@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Reflection;
 using Platewright.Formats.Toml;
 
 namespace Platewright.Machines;
@@ -7,14 +6,18 @@ namespace Platewright.Machines;
 /// <summary>Finds machines: the bundled generic ones by id or name, the user's own by their files.</summary>
 public static class MachineCatalog
 {
-    private const string Prefix = "Platewright.Machines.Bundled.";
-
     private const string Extension = ".toml";
 
     /// <summary>
     /// The bundled generic machines, smallest edge first. Each stands for a class of machines and copies none.
     /// </summary>
-    public static ImmutableArray<Machine> Bundled { get; } = ReadBundled();
+    public static ImmutableArray<Machine> Bundled { get; } =
+    [
+        .. BundledFiles.Read("Bundled", MachineFile.Parse)
+            .Select(m => m with { Generic = true })
+            .OrderBy(Edge)
+            .ThenBy(m => m.Id, StringComparer.Ordinal),
+    ];
 
     /// <summary>A bundled machine by id or name, case aside, or the machine of a TOML file.</summary>
     /// <exception cref="DescriptionException">There is no such machine, or its file is not right.</exception>
@@ -41,22 +44,6 @@ public static class MachineCatalog
         string[] ids = [.. Bundled.Select(m => m.Id)];
         return $"no bundled machine is called \"{name}\".{Suggestion.Sentence(name, ids)} "
             + $"Name a machine file that ends in .toml, or one of: {string.Join(", ", ids)}.";
-    }
-
-    private static ImmutableArray<Machine> ReadBundled()
-    {
-        Assembly here = typeof(MachineCatalog).Assembly;
-        return [.. here.GetManifestResourceNames()
-            .Where(n => n.StartsWith(Prefix, StringComparison.Ordinal))
-            .Select(n => ReadBundled(here, n))
-            .OrderBy(Edge)
-            .ThenBy(m => m.Id, StringComparer.Ordinal)];
-    }
-
-    private static Machine ReadBundled(Assembly assembly, string resource)
-    {
-        using StreamReader reader = new(assembly.GetManifestResourceStream(resource)!);
-        return MachineFile.Parse(reader.ReadToEnd(), resource[Prefix.Length..]) with { Generic = true };
     }
 
     private static double Edge(Machine machine) => machine.BuildVolume switch

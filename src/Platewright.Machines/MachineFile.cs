@@ -19,7 +19,7 @@ public static class MachineFile
     private static Machine? Read(TomlTable root)
     {
         string? name = root.Text("name", required: true);
-        if (name is not null && !MachineId.IsPossible(name))
+        if (name is not null && !NameId.IsPossible(name))
             root.Refuse("name", "expected a name with a letter or a digit in it.");
         TomlTable? space = root.Table("build_volume", required: true);
         BuildVolume? volume = space is null ? null : BuildVolumeReader.Read(space);
@@ -27,24 +27,33 @@ public static class MachineFile
         var keepOuts = KeepOutReader.Read(root, volume, margins);
         bool? enclosed = root.Flag("enclosed");
         HeatLimits? heats = root.Table("heats_to") is { } heat ? Heat(heat) : null;
-        Price? price = root.Table("price") is { } money ? PriceOf(money) : null;
-        MotionLimits? motion = root.Table("motion") is { } limits ? Motion(limits) : null;
+        Price? price = root.Table("price") is { } money ? PriceReader.Read(money) : null;
+        MotionLimits? motion = root.Table("motion") is { } limits ? MotionReader.Read(limits) : null;
+        Extruder extruder = root.Table("extruder") is { } end ? ExtruderReader.Read(end) : new();
+        Handling handling = root.Table("handling") is { } work ? ExtruderReader.Handling(work) : new();
+        Heating? heating = root.Table("heating") is { } heaters ? HeatingReader.Read(heaters, volume) : null;
+        if (enclosed is false && heating?.Enclosure is not null)
+            root.Refuse("enclosed", "the file has [heating.enclosure], so the machine is closed; keep one.");
         var footprint = root.Numbers("footprint_mm", 2, MachineRanges.Size, "width and depth");
         string? note = root.Text("note");
-        if (name is null || volume is null) return null;
-        return new Machine
+        Machine? machine = name is null || volume is null ? null : new Machine
         {
             Name = name,
             BuildVolume = volume,
             Margins = margins,
             KeepOuts = keepOuts,
             HeatsTo = heats,
-            Enclosed = enclosed,
+            Enclosed = heating?.Enclosure is null ? enclosed : true,
             Price = price,
             FootprintMm = footprint is { } size ? new Vec2(size[0], size[1]) : null,
             Note = note,
             Motion = motion,
+            Extruder = extruder,
+            Handling = handling,
+            Heating = heating,
         };
+        var ranges = RangeReader.Read(root, machine);
+        return machine is null ? null : machine with { Ranges = ranges };
     }
 
     private static HeatLimits? Heat(TomlTable table)
@@ -54,25 +63,4 @@ public static class MachineFile
         double chamber = table.Number("chamber_c", MachineRanges.Chamber) ?? 0;
         return nozzle is { } reached ? new HeatLimits(reached, bed, chamber) : null;
     }
-
-    private static Price? PriceOf(TomlTable table)
-    {
-        double? amount = table.Number("amount", MachineRanges.Price, required: true);
-        string? currency = table.Text("currency", required: true);
-        if (currency is not null && !IsCurrency(currency))
-            table.Refuse("currency", $"expected three capital letters of ISO 4217, as \"EUR\", found \"{currency}\".");
-        return amount is { } value && currency is not null
-            ? new Price(decimal.Round((decimal)value, 2), currency)
-            : null;
-    }
-
-    private static MotionLimits? Motion(TomlTable table)
-    {
-        double? speed = table.Number("speed_mm_s", MachineRanges.Speed, required: true);
-        double? acceleration = table.Number("acceleration_mm_s2", MachineRanges.Acceleration, required: true);
-        double? tolerance = table.Number("contour_tolerance_mm", MachineRanges.ContourTolerance, required: true);
-        return speed is { } v && acceleration is { } a && tolerance is { } d ? new MotionLimits(v, a, d) : null;
-    }
-
-    private static bool IsCurrency(string text) => text.Length == 3 && text.All(char.IsAsciiLetterUpper);
 }

@@ -27,10 +27,41 @@ internal static class MachineRanges
 
     public static readonly NumberRange Acceleration = NumberRange.Positive(1_000_000, "mm/s²");
 
+    public static readonly NumberRange Jerk = NumberRange.Positive(1e9, "mm/s³");
+
     public static readonly NumberRange ContourTolerance = NumberRange.Positive(10, "mm");
 
-    /// <summary>Mould shrinkage of filament families reaches 2.5 % (data sheets); ten is far beyond.</summary>
-    public static readonly NumberRange Shrinkage = new(0, 0.1);
+    public static readonly NumberRange Bore = NumberRange.Positive(10, "mm");
 
-    public static readonly NumberRange Brim = new(0, 100, "mm");
+    public static readonly NumberRange Filament = NumberRange.Positive(20, "mm");
+
+    public static readonly NumberRange MeltRate = NumberRange.Positive(10_000, "mm³/s");
+
+    public static readonly NumberRange Retraction = new(0, 100, "mm");
+
+    public static readonly NumberRange Extruded = new(0, 1_000_000, "mm³");
+
+    /// <summary>Up to a day.</summary>
+    public static readonly NumberRange Time = new(0, 86_400, "s");
+
+    public static readonly NumberRange Power = NumberRange.Positive(1_000_000, "W");
+
+    public static readonly NumberRange BasePower = new(0, 1_000_000, "W");
+
+    public static readonly NumberRange Capacity = NumberRange.Positive(10_000_000, "J/K");
+
+    public static readonly NumberRange Mass = NumberRange.Positive(10_000, "kg");
+
+    /// <summary>Water, the highest of common matter, has 4200 J/(kg·K).</summary>
+    public static readonly NumberRange SpecificHeat = NumberRange.Positive(10_000, "J/(kg·K)");
+
+    public static readonly NumberRange Area = NumberRange.Positive(10_000, "m²");
+
+    public static readonly NumberRange Wall = NumberRange.Positive(1_000, "mm");
+
+    public static readonly NumberRange Conductivity = NumberRange.Positive(1_000, "W/(m·K)");
+
+    public static readonly NumberRange CapacityOfVolume = NumberRange.Positive(1e8, "J/(m³·K)");
+
+    public static readonly NumberRange AirChanges = new(0, 10_000, "changes per hour");
 }

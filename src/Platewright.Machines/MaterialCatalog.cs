@@ -11,20 +11,8 @@ namespace Platewright.Machines;
 /// </summary>
 public static class MaterialCatalog
 {
-    private const string Practice = "common practice, no source";
-
     /// <summary>In alphabetical order.</summary>
-    public static ImmutableArray<Material> Bundled { get; } =
-    [
-        new("ABS", new(230, 95, 45), Shrinkage: 0.005, BrimMm: 6, Practice),
-        new("ASA", new(240, 95, 45), Shrinkage: 0.005, BrimMm: 6, Practice),
-        new("PA", new(250, 60, 45), Shrinkage: 0.01, BrimMm: 8, Practice),
-        new("PC", new(260, 100, 60), Shrinkage: 0.006, BrimMm: 8, Practice),
-        new("PETG", new(230, 70, 0), Shrinkage: 0, BrimMm: 3, Practice),
-        new("PLA", new(190, 50, 0), Shrinkage: 0, BrimMm: 2, Practice),
-        new("PP", new(220, 80, 40), Shrinkage: 0.015, BrimMm: 10, Practice),
-        new("TPU", new(210, 30, 0), Shrinkage: 0, BrimMm: 0, Practice),
-    ];
+    public static ImmutableArray<Material> Bundled => BundledMaterials.All;
 
     /// <summary>
     /// The material of that name, case aside: the user's own before the bundled ones; null where there is none.

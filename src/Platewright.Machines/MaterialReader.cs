@@ -9,6 +9,8 @@ namespace Platewright.Machines;
 /// </summary>
 public static class MaterialReader
 {
+    private const string StatedByUser = "stated in the study file";
+
     /// <summary>Reads all of them; what is wrong is noted in the file's errors.</summary>
     public static ImmutableArray<Material> Read(ImmutableArray<TomlTable> tables)
     {
@@ -30,12 +32,60 @@ public static class MaterialReader
         double? nozzle = table.Number("nozzle_c", MachineRanges.Nozzle, required: bundled is null);
         double? bed = table.Number("bed_c", MachineRanges.Bed);
         double? chamber = table.Number("chamber_c", MachineRanges.Chamber);
-        double? shrinkage = table.Number("shrinkage", MachineRanges.Shrinkage);
-        double? brim = table.Number("brim_mm", MachineRanges.Brim);
-        string source = table.Text("source") ?? "stated in the study file";
-        if (name is null || (nozzle ?? bundled?.Needs.NozzleC) is not { } needed) return null;
-        HeatLimits needs = new(needed, bed ?? bundled?.Needs.BedC ?? 0, chamber ?? bundled?.Needs.ChamberC ?? 0);
-        return new Material(
-            name, needs, shrinkage ?? bundled?.Shrinkage ?? 0, brim ?? bundled?.BrimMm ?? 0, source);
+        Material start = bundled ?? new Material("", new HeatLimits(0, 0, 0), 0, 0, "");
+        HeatLimits needs = new(
+            nozzle ?? start.Needs.NozzleC, bed ?? start.Needs.BedC, chamber ?? start.Needs.ChamberC);
+        Material read = start with
+        {
+            Name = name ?? "",
+            Needs = needs,
+            UsualC = Usual(table, needs, start.UsualC),
+            Shrinkage = table.Number("shrinkage", MaterialRanges.Shrinkage) ?? start.Shrinkage,
+            BrimMm = table.Number("brim_mm", MaterialRanges.Brim) ?? start.BrimMm,
+            Source = table.Text("source") ?? StatedByUser,
+        };
+        read = Behaviour(table, read);
+        return name is null || (nozzle is null && bundled is null) ? null : read;
+    }
+
+    private static Material Behaviour(TomlTable table, Material start) => start with
+    {
+        DensityGCm3 = table.Number("density_g_cm3", MaterialRanges.Density) ?? start.DensityGCm3,
+        SpecificHeatJKgK = table.Number("specific_heat_j_kg_k", MachineRanges.SpecificHeat) ?? start.SpecificHeatJKgK,
+        SpoolG = table.Number("spool_g", MaterialRanges.Spool) ?? start.SpoolG,
+        VentAboveC = table.Number("vent_above_c", MachineRanges.Chamber) ?? start.VentAboveC,
+        SofteningC = table.Number("softening_c", MaterialRanges.Softening) ?? start.SofteningC,
+        ReleaseC = table.Number("release_c", MachineRanges.Bed) ?? start.ReleaseC,
+        MinimumLayerTimeS = table.Number("minimum_layer_time_s", MachineRanges.Time) ?? start.MinimumLayerTimeS,
+        MeltRateFactor = table.Number("melt_rate_factor", MaterialRanges.MeltRateFactor) ?? start.MeltRateFactor,
+        PricePerKg = table.Table("price_per_kg") is { } price ? PriceReader.Read(price) : start.PricePerKg,
+        Drying = table.Table("drying") is { } drying ? DryingOf(drying) : start.Drying,
+        Fumes = table.Text("fumes") ?? start.Fumes,
+    };
+
+    /// <summary>
+    /// Where it is not stated, what is usual for the family, but never below what is needed.
+    /// </summary>
+    private static HeatLimits Usual(TomlTable table, HeatLimits needs, HeatLimits family)
+    {
+        return new HeatLimits(
+            Of("usual_nozzle_c", MachineRanges.Nozzle, needs.NozzleC, family.NozzleC),
+            Of("usual_bed_c", MachineRanges.Bed, needs.BedC, family.BedC),
+            Of("usual_chamber_c", MachineRanges.Chamber, needs.ChamberC, family.ChamberC));
+
+        double Of(string key, NumberRange range, double needed, double usual)
+        {
+            if (table.Number(key, range) is not { } stated) return Math.Max(needed, usual);
+            if (stated < needed)
+                table.Refuse(key, $"{stated} °C is below the {needed} °C that the material needs at least.");
+            return stated;
+        }
+    }
+
+    private static Drying? DryingOf(TomlTable table)
+    {
+        double? temperature = table.Number("temperature_c", MaterialRanges.DryingTemperature, required: true);
+        double? hours = table.Number("hours", MaterialRanges.DryingHours, required: true);
+        return temperature is { } c && hours is { } h ? new Drying(c, h) : null;
     }
 }

@@ -5,6 +5,9 @@ public sealed record Recipe
 {
     public required string Name { get; init; }
 
+    /// <summary>The name in small letters with hyphens, as <c>quick-check</c>.</summary>
+    public string Id => NameId.Of(Name);
+
     /// <summary>What such a part is for, as a sentence.</summary>
     public string? Purpose { get; init; }
 

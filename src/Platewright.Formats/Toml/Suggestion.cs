@@ -3,23 +3,30 @@ namespace Platewright.Formats.Toml;
 /// <summary>What a misspelt name may have meant.</summary>
 public static class Suggestion
 {
+    /// <summary>Fewer letters begin too many names by chance.</summary>
+    private const int LeastBeginning = 3;
+
     /// <summary>
     /// The known name nearest to what was written, by the fewest letters inserted, left out, replaced or swapped with
     /// their neighbour (optimal string alignment distance), case aside; null when none is near: more than a third of
-    /// the letters differ.
+    /// the letters differ. Failing that, the only known name that goes on from what was written, as where the unit was
+    /// forgotten.
     /// </summary>
     public static string? For(string written, IEnumerable<string> known)
     {
+        string[] names = [.. known];
         string? best = null;
         int bestDistance = int.MaxValue;
-        foreach (string name in known)
+        foreach (string name in names)
         {
             int distance = Distance(written.ToLowerInvariant(), name.ToLowerInvariant());
             int allowed = Math.Max(1, Math.Max(written.Length, name.Length) / 3);
             if (distance > allowed || distance >= bestDistance) continue;
             (best, bestDistance) = (name, distance);
         }
-        return best;
+        if (best is not null || written.Length < LeastBeginning) return best;
+        string[] longer = [.. names.Where(n => n.StartsWith(written, StringComparison.OrdinalIgnoreCase))];
+        return longer is [string only] ? only : null;
     }
 
     /// <summary><c> Did you mean "…"?</c> with a leading space, or nothing.</summary>

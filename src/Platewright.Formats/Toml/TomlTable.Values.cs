@@ -42,12 +42,26 @@ public sealed partial class TomlTable
         return null;
     }
 
-    /// <summary>A whole number within a range, null when absent or wrong.</summary>
-    public int? Count(string key, int least, int most)
+    /// <summary>A number within a range, or one word that stands for another answer.</summary>
+    /// <returns>The number; null when absent, wrong, or when <paramref name="isWord"/>.</returns>
+    public double? NumberOrWord(string key, NumberRange range, string word, out bool isWord)
     {
-        if (Find(key) is not { } node) return null;
+        TomlNode? node = Find(key);
+        isWord = node is TomlScalar { Value: string text } && text == word;
+        return node is null || isWord ? null : NumberOf(node, range, $"a number {range}, or \"{word}\"");
+    }
+
+    /// <summary>A whole number within a range, null when absent or wrong.</summary>
+    public int? Count(string key, int least, int most, bool required = false)
+    {
+        string expected = $"a whole number from {least} to {most}";
+        if (Find(key) is not { } node)
+        {
+            if (required) Missing<string>(key, expected);
+            return null;
+        }
         if (node is TomlScalar { Value: long value } && value >= least && value <= most) return (int)value;
-        Wrong<string>(node, $"a whole number from {least} to {most}");
+        Wrong<string>(node, expected);
         return null;
     }
 

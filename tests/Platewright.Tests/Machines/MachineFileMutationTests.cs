@@ -11,11 +11,11 @@ public sealed class MachineFileMutationTests
 
     [Fact]
     public void Parse_DamagedFile_ReadsOrIsRefusedWithSentences() =>
-        Gen.Select(Gen.Int[0, 3], Gen.Int[0, MachineFileTests.Full.Length - 1], Gen.Int[0, 40], Gen.Int[0, Pieces.Length - 1])
+        Gen.Select(Gen.Int[0, 3], Gen.Int[0, FullMachine.Text.Length - 1], Gen.Int[0, 40], Gen.Int[0, Pieces.Length - 1])
             .Array[1, 4]
             .Sample(changes =>
             {
-                string text = MachineFileTests.Full;
+                string text = FullMachine.Text;
                 foreach ((int kind, int at, int length, int piece) in changes) text = Changed(text, kind, at, length, piece);
                 try
                 {

@@ -36,7 +36,7 @@ public sealed class MachineFileTests
     [Fact]
     public void Read_FullFile_GivesEveryField()
     {
-        Machine machine = MachineFile.Parse(Full, "full.toml");
+        Machine machine = MachineFile.Parse(FullMachine.Text, "full.toml");
 
         Assert.Equal("Bench One", machine.Name);
         Assert.Equal("bench-one", machine.Id);
@@ -47,7 +47,6 @@ public sealed class MachineFileTests
         Assert.Equal(new Price(499.90m, "EUR"), machine.Price);
         Assert.Equal(new Vec2(420, 440), machine.FootprintMm);
         Assert.Equal("second hand", machine.Note);
-        Assert.Equal(new MotionLimits(150, 3000, 0.05), machine.Motion);
     }
 
     [Fact]
@@ -178,38 +177,4 @@ public sealed class MachineFileTests
         Assert.Throws<DescriptionException>(() => MachineFile.Parse(text, "probe.toml"));
 
     private static string Shape(string table) => $"name = \"probe\"\n[build_volume]\n{table}";
-
-    internal const string Full = """
-        name = "Bench One"
-        enclosed = true
-        footprint_mm = [420, 440]
-        note = "second hand"
-
-        [build_volume]
-        shape = "box"
-        size_mm = [212.5, 208, 230]
-
-        [margins]
-        side_mm = 2
-        left_mm = 5
-        top_mm = 1
-
-        [[keep_out]]
-        min_mm = [0, 0, 0]
-        max_mm = [20, 15, 3.5]
-
-        [heats_to]
-        nozzle_c = 280
-        bed_c = 100
-        chamber_c = 40
-
-        [price]
-        amount = 499.90
-        currency = "EUR"
-
-        [motion]
-        speed_mm_s = 150
-        acceleration_mm_s2 = 3000
-        contour_tolerance_mm = 0.05
-        """;
 }

@@ -24,7 +24,7 @@ public sealed class MachineSchemaTests
         Assert.True(IsValid(File.ReadAllText(Path.Combine(BundledFolder, file))));
 
     [Fact]
-    public void Schema_FullMachine_IsValid() => Assert.True(IsValid(MachineFileTests.Full));
+    public void Schema_FullMachine_IsValid() => Assert.True(IsValid(FullMachine.Text));
 
     [Theory]
     [InlineData("enclosed = true", "enclosed = \"yes\"")]
@@ -38,12 +38,25 @@ public sealed class MachineSchemaTests
     [InlineData("nozzle_c = 280", "nozzle_c = 2800")]
     [InlineData("currency = \"EUR\"", "currency = \"euro\"")]
     [InlineData("speed_mm_s = 150", "speed_mm_s = 0")]
+    [InlineData("contour_tolerance_mm = 0.05", "")]
+    [InlineData("contour_tolerance_mm = 0.05", "contour_tolerance_mm = 0.05\nspeed_jump_mm_s = 8")]
+    [InlineData("axis_speed_mm_s = [200, 150, 12]", "axis_speed_mm_s = [200, 150]")]
+    [InlineData("moving_bed = true", "moving_bed = \"yes\"")]
+    [InlineData("melt_rate_mm3_s = 18", "melt_rate_mm3_s = 0")]
+    [InlineData("start_s = 75", "start_s = -1")]
+    [InlineData("supply_w = 500", "supply_w = 0")]
+    [InlineData("mass_kg = 1.1", "mass_kg = 1.1\ncapacity_j_k = 900")]
+    [InlineData("mass_kg = 1.1", "")]
+    [InlineData("power_w = 45\n", "")]
+    [InlineData("wall_mm = 4", "")]
+    [InlineData("[1500, 6000]", "[1500, 6000, 7000]")]
+    [InlineData("y = [100, 180]", "w = [100, 180]")]
     [InlineData("name = \"Bench One\"", "")]
     public void Schema_BrokenMachine_IsRefusedAsByTheReader(string right, string wrong)
     {
-        string broken = MachineFileTests.Full.Replace(right, wrong, StringComparison.Ordinal);
+        string broken = FullMachine.Text.Replace(right, wrong, StringComparison.Ordinal);
 
-        Assert.NotEqual(MachineFileTests.Full, broken);
+        Assert.NotEqual(FullMachine.Text, broken);
         Assert.False(IsValid(broken));
         Assert.Throws<DescriptionException>(() => MachineFile.Parse(broken, "broken.toml"));
     }
@@ -69,6 +82,32 @@ public sealed class MachineSchemaTests
             zzzz = 1
             [motion]
             zzzz = 1
+            [extruder]
+            zzzz = 1
+            [handling]
+            zzzz = 1
+            [heating]
+            zzzz = 1
+            bed = { zzzz = 1 }
+            nozzle = { zzzz = 1 }
+            chamber = { zzzz = 1 }
+            enclosure = { zzzz = 1 }
+            [range]
+            zzzz = 1
+            [range.motion]
+            zzzz = 1
+            axis_speed_mm_s = { zzzz = 1 }
+            axis_acceleration_mm_s2 = { zzzz = 1 }
+            [range.extruder]
+            zzzz = 1
+            [range.handling]
+            zzzz = 1
+            [range.heating]
+            zzzz = 1
+            bed = { zzzz = 1 }
+            nozzle = { zzzz = 1 }
+            chamber = { zzzz = 1 }
+            enclosure = { zzzz = 1 }
             """,
             text => MachineFile.Parse(text, "probe.toml")));
 

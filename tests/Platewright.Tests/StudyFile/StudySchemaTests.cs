@@ -78,6 +78,8 @@ public sealed class StudySchemaTests : IDisposable
             defaults = { zzzz = 1 }
             [[material]]
             zzzz = 1
+            price_per_kg = { zzzz = 1 }
+            drying = { zzzz = 1 }
             [[project]]
             zzzz = 1
             allow = { zzzz = 1 }

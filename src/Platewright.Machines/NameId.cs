@@ -2,8 +2,8 @@ using System.Text;
 
 namespace Platewright.Machines;
 
-/// <summary>Makes the id of a machine from its name.</summary>
-public static class MachineId
+/// <summary>Makes the id of a machine or recipe from its name.</summary>
+public static class NameId
 {
     /// <summary>Letters and digits in small letters, everything else a single hyphen between them.</summary>
     /// <exception cref="ArgumentException">The name has no letter and no digit.</exception>
