@@ -14,7 +14,4 @@ public static class HeaterDefaults
 
     /// <summary>Fins and duct of an air heater: about 0.4 kg of aluminium, J/K.</summary>
     public const double ChamberCapacityJK = 350;
-
-    /// <summary>Fins of an air heater with a fan through them, m².</summary>
-    public const double ChamberAreaM2 = 0.15;
 }

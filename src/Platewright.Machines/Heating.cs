@@ -27,7 +27,9 @@ public sealed record Heating
 /// <summary>One heater with what it heats.</summary>
 /// <param name="PowerW">Electrical power when fully on, W.</param>
 /// <param name="CapacityJK">Heat capacity of what it heats, J/K: mass × specific heat.</param>
-/// <param name="AreaM2">Surface that gives heat to the air, m²; for a bed one face.</param>
+/// <param name="AreaM2">
+/// Surface that gives heat to the air, m²; for a bed one face; 0 for a chamber's heater, which sits in the air.
+/// </param>
 public sealed record Heater(double PowerW, double CapacityJK, double AreaM2);
 
 /// <summary>Walls around the build volume.</summary>

@@ -16,23 +16,29 @@ internal static class HeatingReader
         ElectronicsW = table.Number("electronics_w", MachineRanges.BasePower) ?? 0,
         MotorsW = table.Number("motors_w", MachineRanges.BasePower) ?? 0,
         Bed = table.Table("bed") is { } bed
-            ? Heater(bed, capacityJK: null, volume is null ? 0 : BuildSurface.AreaM2(volume))
+            ? Surface(bed, capacityJK: null, volume is null ? 0 : BuildSurface.AreaM2(volume))
             : null,
         Nozzle = table.Table("nozzle") is { } nozzle
-            ? Heater(nozzle, HeaterDefaults.NozzleCapacityJK, HeaterDefaults.NozzleAreaM2)
+            ? Surface(nozzle, HeaterDefaults.NozzleCapacityJK, HeaterDefaults.NozzleAreaM2)
             : null,
         Chamber = table.Table("chamber") is { } chamber
-            ? Heater(chamber, HeaterDefaults.ChamberCapacityJK, HeaterDefaults.ChamberAreaM2)
+            ? Heater(chamber, HeaterDefaults.ChamberCapacityJK)
             : null,
         Enclosure = table.Table("enclosure") is { } walls ? Enclosure(walls, volume) : null,
     };
 
-    private static Heater? Heater(TomlTable table, double? capacityJK, double areaM2)
+    /// <summary>A heater with a surface of its own.</summary>
+    private static Heater? Surface(TomlTable table, double? capacityJK, double areaM2)
+    {
+        double area = table.Number("area_m2", MachineRanges.Area) ?? areaM2;
+        return Heater(table, capacityJK) is { } heater ? heater with { AreaM2 = area } : null;
+    }
+
+    private static Heater? Heater(TomlTable table, double? capacityJK)
     {
         double? power = table.Number("power_w", MachineRanges.Power, required: true);
         double? capacity = Capacity(table, capacityJK);
-        double area = table.Number("area_m2", MachineRanges.Area) ?? areaM2;
-        return power is { } p && capacity is { } c ? new Heater(p, c, area) : null;
+        return power is { } p && capacity is { } c ? new Heater(p, c, AreaM2: 0) : null;
     }
 
     private static double? Capacity(TomlTable table, double? otherwise)

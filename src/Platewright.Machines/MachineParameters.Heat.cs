@@ -32,6 +32,8 @@ public static partial class MachineParameters
             h => h.PowerW, (h, v) => h with { PowerW = v });
         yield return One("capacity_j_k", $"heat capacity of the {table}", MachineRanges.Capacity,
             h => h.CapacityJK, (h, v) => h with { CapacityJK = v });
+        // A chamber's heater sits in the air and has no area of its own.
+        if (table == "chamber") yield break;
         yield return One("area_m2", $"area of the {table} that gives off heat", MachineRanges.Area,
             h => h.AreaM2, (h, v) => h with { AreaM2 = v });
 

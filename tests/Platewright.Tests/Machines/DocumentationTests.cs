@@ -32,6 +32,11 @@ public sealed class DocumentationTests
             Assert.Contains(
                 $"| `{machine.Id}` | {volume} | {enclosed} | {Heat(machine.HeatsTo!)} | {machine.Price!.Amount:0} |\n",
                 Page, StringComparison.Ordinal);
+            (MotionLimits motion, Heating heating) = (machine.Motion!, machine.Heating!);
+            string chamber = heating.Chamber is { } heater ? $"{heater.PowerW}" : "–";
+            Assert.Contains(
+                $"| `{machine.Id}` | {motion.SpeedMmS} | {motion.AccelerationMmS2} | {machine.Extruder.MeltRateMm3S} | "
+                + $"{heating.Bed!.PowerW} | {chamber} | {heating.SupplyW} |\n", Page, StringComparison.Ordinal);
         }
         foreach (Material material in MaterialCatalog.Bundled)
         {
@@ -40,8 +45,34 @@ public sealed class DocumentationTests
             Assert.Contains(
                 $"| {material.Name} | {Heat(material.Needs)} | {shrinkage} | {material.BrimMm} |\n", Page,
                 StringComparison.Ordinal);
+            string vent = material.VentAboveC is { } limit ? Text(limit) : "–";
+            string dry = material.Drying is { } drying ? $"{drying.TemperatureC} °C, {drying.Hours} h" : "–";
+            Assert.Contains(
+                $"| {material.Name} | {Heat(material.UsualC)} | {vent} | {material.SofteningC} | {material.ReleaseC} | "
+                + $"{Text(material.DensityGCm3)} | {material.SpecificHeatJKgK} | {material.MinimumLayerTimeS} | "
+                + $"{Text(material.MeltRateFactor)} | {material.SpoolG} | {material.PricePerKg!.Amount:0} | {dry} |\n",
+                Page, StringComparison.Ordinal);
         }
     }
+
+    [Fact]
+    public void RecipePage_ExamplesReadAndTableIsTheBundledOnes()
+    {
+        string page = File.ReadAllText(Path.Combine(Repository.Root, "docs", "recipe-file.md"));
+        string[] examples = Fenced.Toml(page);
+
+        Assert.Equal(2, examples.Length);
+        Assert.All(examples, e => RecipeFile.Parse(e, "docs/recipe-file.md"));
+        foreach (Recipe recipe in RecipeCatalog.Bundled)
+        {
+            Assert.Contains(
+                $"| `{recipe.Id}` | {recipe.Purpose} | {Text(recipe.LayerHeightMm)} | {Text(recipe.BeadWidthMm)} | "
+                + $"{recipe.Walls} | {recipe.SolidLayers} | {Text(recipe.InfillShare)} | {recipe.Speeds.Walls} |\n",
+                page, StringComparison.Ordinal);
+        }
+    }
+
+    private static string Text(double value) => value.ToString(CultureInfo.InvariantCulture);
 
     private static string Heat(HeatLimits heat) => $"{heat.NozzleC} / {heat.BedC} / {heat.ChamberC}";
 }

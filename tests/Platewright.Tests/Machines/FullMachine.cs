@@ -73,7 +73,6 @@ internal static class FullMachine
         [heating.chamber]
         power_w = 120
         capacity_j_k = 400
-        area_m2 = 0.2
 
         [heating.enclosure]
         size_mm = [330, 340, 380]

@@ -20,6 +20,28 @@ public sealed class MachineCatalogTests
         Assert.All(MachineCatalog.Bundled, m => Assert.NotNull(m.HeatsTo));
     }
 
+    [Fact]
+    public void Bundled_StateWhatAnEstimateNeedsAndHowFarTheirClassDiffers() => Assert.All(MachineCatalog.Bundled, m =>
+    {
+        Assert.NotNull(m.Motion);
+        Assert.NotNull(m.Extruder.MeltRateMm3S);
+        Assert.True(m.Handling.StartS > 0);
+        Heating heating = m.Heating!;
+        Assert.NotNull(heating.Bed);
+        Assert.NotNull(heating.Nozzle);
+        Assert.Equal(m.Enclosed is true, heating.Enclosure is not null);
+        // Bed and nozzle together with the rest must not exceed what the supply gives: none of them is throttled.
+        Assert.True(heating.Bed.PowerW + heating.Nozzle.PowerW + heating.ElectronicsW + heating.MotorsW <= heating.SupplyW);
+        // About 1 W/cm² on small beds, less on large ones: common practice, no source.
+        Assert.InRange(heating.Bed.PowerW / (heating.Bed.AreaM2 * 1e4), 0.4, 1.1);
+        Assert.Contains("motion.acceleration_mm_s2", m.Ranges.Keys);
+    });
+
+    [Fact]
+    public void Bundled_OnlyTheTwoLargestHaveAHeatedChamber() => Assert.Equal(
+        ["generic-330-enclosed", "generic-440-enclosed"],
+        MachineCatalog.Bundled.Where(m => m.Heating!.Chamber is not null).Select(m => m.Id));
+
     [Theory]
     [InlineData("generic-210-enclosed")]
     [InlineData("Generic 210 Enclosed")]
@@ -85,6 +107,28 @@ public sealed class MachineCatalogTests
         Assert.Null(MaterialCatalog.Find("PETH"));
         var refused = Assert.Throws<DescriptionException>(() => MaterialCatalog.Get("PETH"));
         Assert.Contains("Did you mean \"PETG\"?", refused.Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Material_Numbers_AreThoseOfTheReferenceTables()
+    {
+        // Crawford, Plastics Engineering, table 1.8.
+        Assert.Equal((1.04, 1300), Solid("ABS"));
+        Assert.Equal((0.905, 2000), Solid("PP"));
+        Assert.Equal((1200, 149), (MaterialCatalog.Find("PC")!.SpecificHeatJKgK, MaterialCatalog.Find("PC")!.SofteningC));
+        // 1 kg of PLA is 335.3 m at 1.75 mm: follows from 1.24 g/cm³ (data sheets).
+        double metres = 1000 / MaterialCatalog.Find("PLA")!.DensityGCm3 / (Math.PI * 1.75 * 1.75 / 4);
+        Assert.Equal(335.3, metres, 1);
+        Assert.All(MaterialCatalog.Bundled, m =>
+        {
+            Assert.True(m.UsualC.NozzleC >= m.Needs.NozzleC && m.UsualC.BedC >= m.Needs.BedC);
+            Assert.True(m.UsualC.ChamberC >= m.Needs.ChamberC && m.ReleaseC < m.UsualC.BedC);
+            Assert.InRange(m.MeltRateFactor, 0.2, 1);
+            Assert.Contains("NIOSH", m.Fumes!, StringComparison.Ordinal);
+        });
+
+        static (double, double) Solid(string name) =>
+            (MaterialCatalog.Find(name)!.DensityGCm3, MaterialCatalog.Find(name)!.SpecificHeatJKgK);
     }
 
     [Fact]

@@ -24,7 +24,12 @@ public sealed class MachineSchemaTests
         Assert.True(IsValid(File.ReadAllText(Path.Combine(BundledFolder, file))));
 
     [Fact]
-    public void Schema_FullMachine_IsValid() => Assert.True(IsValid(FullMachine.Text));
+    public void Schema_FullMachine_IsValid()
+    {
+        Assert.True(IsValid(FullMachine.Text));
+        string page = File.ReadAllText(Path.Combine(Repository.Root, "docs", "machine-file.md"));
+        Assert.All(Fenced.Toml(page), example => Assert.True(IsValid(example)));
+    }
 
     [Theory]
     [InlineData("enclosed = true", "enclosed = \"yes\"")]

@@ -59,7 +59,7 @@ public sealed class MachineTablesTests
         Heating heating = machine.Heating!;
         Assert.Equal(new Heater(350, 1.1 * 880, 0.046), heating.Bed);
         Assert.Equal(new Heater(45, 28, 0.0035), heating.Nozzle);
-        Assert.Equal(new Heater(120, 400, 0.2), heating.Chamber);
+        Assert.Equal(new Heater(120, 400, 0), heating.Chamber);
         Assert.Equal((500, 18, 12), (heating.SupplyW, heating.ElectronicsW, heating.MotorsW));
         Assert.Equal(
             new Enclosure(330, 340, 380, 4)
@@ -101,7 +101,7 @@ public sealed class MachineTablesTests
         // Aluminium has 900 J/(kg·K) (handbooks, from memory); the build surface measures 0.2 m × 0.2 m.
         Assert.Equal(new Heater(200, 720, 0.04), heating.Bed);
         Assert.Equal(new Heater(40, 25, 0.004), heating.Nozzle);
-        Assert.Equal(new Heater(90, 350, 0.15), heating.Chamber);
+        Assert.Equal(new Heater(90, 350, 0), heating.Chamber);
         Assert.Null(heating.SupplyW);
     }
 

@@ -20,6 +20,8 @@ public sealed class RecipeSchemaTests
     {
         Assert.True(IsValid(RecipeFileTests.Smallest));
         Assert.True(IsValid(RecipeFileTests.Full));
+        string page = File.ReadAllText(Path.Combine(Repository.Root, "docs", "recipe-file.md"));
+        Assert.All(Fenced.Toml(page), example => Assert.True(IsValid(example)));
         Assert.All(Directory.GetFiles(BundledFolder, "*.toml"), f => Assert.True(IsValid(File.ReadAllText(f)), f));
     }
 
