@@ -26,6 +26,12 @@ public sealed record Material(string Name, HeatLimits Needs, double Shrinkage, d
     /// <summary>Where it stops carrying load, °C: glass transition, or for semicrystalline families the usual limit.</summary>
     public double SofteningC { get; init; } = 60;
 
+    /// <summary>
+    /// Shrinkage of a moulded piece, which is what warps it, 0 … 0.1; also where none is compensated. The middle of the
+    /// range in data sheets.
+    /// </summary>
+    public double MouldShrinkage { get; init; } = Shrinkage;
+
     /// <summary>At or below this bed temperature parts let go, °C.</summary>
     public double ReleaseC { get; init; } = 40;
 
