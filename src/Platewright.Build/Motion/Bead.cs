@@ -9,7 +9,10 @@ public static class Bead
     public static double AreaMm2(double widthMm, double heightMm)
     {
         if (!(heightMm > 0 && widthMm >= heightMm))
-            throw new ArgumentException($"A bead is at least as wide as high, found {widthMm} × {heightMm} mm.", nameof(widthMm));
+        {
+            throw new ArgumentException(
+                $"A bead is at least as wide as high, found {widthMm} × {heightMm} mm.", nameof(widthMm));
+        }
         return (widthMm - heightMm) * heightMm + Math.PI * heightMm * heightMm / 4;
     }
 

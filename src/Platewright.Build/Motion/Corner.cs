@@ -33,7 +33,8 @@ public readonly record struct Corner(double RadiusMm, double TangentMm, double S
         speedMmS * speedMmS * (Math.Sqrt(2) - 1) / accelerationMmS2;
 
     /// <summary>Greatest speed on an arc of the given radius, mm/s: v² = a·R.</summary>
-    public static double ArcSpeedMmS(double radiusMm, double accelerationMmS2) => Math.Sqrt(accelerationMmS2 * radiusMm);
+    public static double ArcSpeedMmS(double radiusMm, double accelerationMmS2) =>
+        Math.Sqrt(accelerationMmS2 * radiusMm);
 
     /// <summary>
     /// v² at a corner, mm²/s², from |u − u'|² of the unit directions before and behind it. With d² that square,

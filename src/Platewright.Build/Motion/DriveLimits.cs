@@ -8,9 +8,7 @@ internal readonly struct DriveLimits
 {
     private readonly Vec3 _axisSpeed;
     private readonly Vec3 _axisAcceleration;
-    private readonly double _contourToleranceMm;
     private readonly double _jumpSquared;
-    private readonly bool _jumpRules;
 
     public DriveLimits(MotionLimits limits, double yAccelerationShare)
     {
@@ -20,18 +18,22 @@ internal readonly struct DriveLimits
         Require(limits.SpeedJumpMmS is null or >= 0, "speed jump", limits.SpeedJumpMmS);
         Require(limits.JerkMmS3 is null or > 0, "jerk", limits.JerkMmS3);
         if (!(yAccelerationShare is > 0 and <= 1))
-            throw new ArgumentOutOfRangeException(nameof(yAccelerationShare), yAccelerationShare, "A share is above 0, up to 1.");
+            {
+            throw new ArgumentOutOfRangeException(
+                nameof(yAccelerationShare), yAccelerationShare, "A share is above 0, up to 1.");
+        }
         SpeedMmS = limits.SpeedMmS;
         AccelerationMmS2 = limits.AccelerationMmS2;
-        _contourToleranceMm = limits.ContourToleranceMm;
-        _jumpRules = limits.SpeedJumpMmS is not null;
+        ContourToleranceMm = limits.ContourToleranceMm;
+        SpeedJumps = limits.SpeedJumpMmS is not null;
         double jump = limits.SpeedJumpMmS ?? 0;
         _jumpSquared = jump * jump;
 
         const double None = double.PositiveInfinity;
         _axisSpeed = limits.AxisSpeedMmS ?? new Vec3(None, None, None);
         Vec3 acceleration = limits.AxisAccelerationMmS2 ?? new Vec3(None, None, None);
-        double y = yAccelerationShare < 1 ? Math.Min(acceleration.Y, AccelerationMmS2) * yAccelerationShare : acceleration.Y;
+        double y = acceleration.Y;
+        if (yAccelerationShare < 1) y = Math.Min(y, AccelerationMmS2) * yAccelerationShare;
         _axisAcceleration = new Vec3(acceleration.X, y, acceleration.Z);
         foreach (double axis in (ReadOnlySpan<double>)[_axisSpeed.X, _axisSpeed.Y, _axisSpeed.Z])
             Require(axis > 0, "axis speed", axis);
@@ -55,22 +57,23 @@ internal readonly struct DriveLimits
     public double AccelerationAlong(double x, double y, double z) =>
         Within(_axisAcceleration, x, y, z, AccelerationMmS2);
 
+    /// <summary>True where the greatest speed jump rules the corners.</summary>
+    public bool SpeedJumps { get; }
+
+    public double ContourToleranceMm { get; }
+
+    /// <summary>v² at a corner, mm²/s²: the speed jump over |u − u'| of the unit directions.</summary>
+    public double JumpSpeedSquared(double turnSquared) => _jumpSquared / turnSquared;
+
     /// <summary>
-    /// v² at a corner whose unit directions differ by (x, y, z). That difference is also the direction the machine is
-    /// accelerated in while it rounds the corner, so the axes limit along it.
+    /// Greatest acceleration while a corner is rounded, mm/s². The difference (x, y, z) of the unit directions, of the
+    /// given squared length, is the direction the machine is accelerated in there, so the axes limit along it.
     /// </summary>
-    public double CornerSpeedSquared(double x, double y, double z)
+    public double CornerAcceleration(double x, double y, double z, double turnSquared)
     {
-        double turn2 = x * x + y * y + z * z;
-        if (turn2 < Corner.StraightTurnSquared) return double.PositiveInfinity;
-        if (_jumpRules) return _jumpSquared / turn2;
-        double acceleration = AccelerationMmS2;
-        if (PerAxis)
-        {
-            double scale = 1 / Math.Sqrt(turn2);
-            acceleration = AccelerationAlong(x * scale, y * scale, z * scale);
-        }
-        return Corner.SpeedSquared(turn2, acceleration, _contourToleranceMm);
+        if (!PerAxis) return AccelerationMmS2;
+        double scale = 1 / Math.Sqrt(turnSquared);
+        return AccelerationAlong(x * scale, y * scale, z * scale);
     }
 
     private static double Within(Vec3 limit, double x, double y, double z, double path) => Math.Min(

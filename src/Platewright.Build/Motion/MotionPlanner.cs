@@ -18,14 +18,26 @@ public sealed partial class MotionPlanner
     /// <summary>A move shorter than this, mm, is no move: far below the step of any drive.</summary>
     private const double LeastMoveMm = 1e-9;
 
+    /// <summary>Relative; speeds of a curve's chords that differ by less are the same speed.</summary>
+    private const double Rounding = 1e-10;
+
     private double[] _length = [];
     private double[] _cruise2 = [];
     private double[] _vertex2 = [];
     private double[] _acceleration = [];
+    private bool[] _straight = [];
     private PathKind[] _kind = [];
+    private readonly JerkPlanner _jerk = new();
     private int _count;
 
-    /// <summary>Speeds at the vertices of the last plan, mm/s: before each move that has a length, and 0 at the end.</summary>
+    /// <summary>
+    /// The profiles of the last plan within a jerk limit, in order; their moves count those with a length.
+    /// </summary>
+    internal IEnumerable<PlannedSpan> JerkSpans => _jerk.Spans();
+
+    /// <summary>
+    /// Speeds at the vertices of the last plan, mm/s: before each move that has a length, and 0 at the end.
+    /// </summary>
     internal IEnumerable<double> VertexSpeedsMmS => [.. _vertex2[.._count].Select(Math.Sqrt), 0];
 
     /// <param name="start">Where the run starts, mm.</param>
@@ -45,9 +57,16 @@ public sealed partial class MotionPlanner
         var drives = new DriveLimits(limits, yAccelerationShare);
         Reserve(moves.Length);
         MotionTimes times = Prepare(start, moves, drives, meltRateMm3S);
-        LookBack(drives);
         PerKind moving = default;
-        LookAhead(drives, ref moving);
+        if (limits.JerkMmS3 is double jerk)
+        {
+            PlanWithJerk(drives, jerk, ref moving);
+        }
+        else
+        {
+            LookBack(drives);
+            LookAhead(drives, ref moving);
+        }
         if (!double.IsFinite(moving.Sum)) throw new ArgumentException("A move is not finite.", nameof(moves));
         return times with { MovingS = moving };
     }
@@ -60,6 +79,7 @@ public sealed partial class MotionPlanner
         _cruise2 = new double[size];
         _vertex2 = new double[size];
         _acceleration = new double[size];
+        _straight = new bool[size];
         _kind = new PathKind[size];
     }
 
@@ -70,6 +90,7 @@ public sealed partial class MotionPlanner
         double standstill = 0, ux = 0, uy = 0, uz = 0, before2 = 0;
         Vec3 from = start;
         int n = 0;
+        var room = new CornerRoom(drives.ContourToleranceMm, _cruise2, _vertex2);
         foreach (ref readonly Move move in moves)
         {
             if (move.StandstillS > 0)
@@ -92,7 +113,30 @@ public sealed partial class MotionPlanner
             if (!(cruise > 0 && area >= 0 && length < double.PositiveInfinity)) throw Wrong(move);
             double cruise2 = cruise * cruise;
             double vertex2 = Math.Min(before2, cruise2);
-            if (vertex2 > 0) vertex2 = Math.Min(vertex2, drives.CornerSpeedSquared(x - ux, y - uy, z - uz));
+            _straight[n] = false;
+            if (vertex2 > 0)
+            {
+                double dx = x - ux, dy = y - uy, dz = z - uz, turn2 = dx * dx + dy * dy + dz * dz;
+                if (turn2 < Corner.StraightTurnSquared)
+                {
+                    _straight[n] = true;
+                    room.GoOn(length);
+                }
+                else if (drives.SpeedJumps)
+                {
+                    vertex2 = Math.Min(vertex2, drives.JumpSpeedSquared(turn2));
+                }
+                else
+                {
+                    double a = drives.CornerAcceleration(dx, dy, dz, turn2);
+                    vertex2 = Math.Min(vertex2, Corner.SpeedSquared(turn2, a, drives.ContourToleranceMm));
+                    room.Turn(n, turn2, a, length);
+                }
+            }
+            else
+            {
+                room.Stop(length);
+            }
 
             _length[n] = length;
             _cruise2[n] = cruise2;
@@ -104,6 +148,7 @@ public sealed partial class MotionPlanner
             n++;
             (ux, uy, uz, before2, from) = (x, y, z, cruise2, move.To);
         }
+        room.Stop(0);
         _count = n;
         return new MotionTimes(default, standstill, path, material);
     }
@@ -145,6 +190,36 @@ public sealed partial class MotionPlanner
             vertex2[i] = start2;
             (start2, start) = (end2, end);
         }
+    }
+
+    /// <summary>
+    /// Hands the moves on as speeds in place of their squares. Moves straight on at one speed become one; a vertex that
+    /// asks for no less than both its moves limits nothing.
+    /// </summary>
+    private void PlanWithJerk(in DriveLimits drives, double jerkMmS3, ref PerKind moving)
+    {
+        int n = 0;
+        double before2 = double.NaN;
+        for (int i = 0; i < _count; i++)
+        {
+            double cruise2 = _cruise2[i];
+            bool free = _vertex2[i] >= cruise2 * (1 - Rounding) && Math.Abs(cruise2 - before2) <= Rounding * cruise2;
+            before2 = cruise2;
+            if (free && _straight[i] && _kind[i] == _kind[n - 1])
+            {
+                _length[n - 1] += _length[i];
+                continue;
+            }
+            _vertex2[n] = free ? double.PositiveInfinity : Math.Sqrt(_vertex2[i]);
+            _cruise2[n] = Math.Sqrt(cruise2);
+            _length[n] = _length[i];
+            _kind[n] = _kind[i];
+            _acceleration[n] = _acceleration[i];
+            n++;
+        }
+        _count = n;
+        _jerk.Plan(n, _length, _cruise2, _vertex2, _acceleration, drives, jerkMmS3);
+        _jerk.AddTimes(_kind.AsSpan(0, n), ref moving);
     }
 
     private static ArgumentException Wrong(in Move move) =>

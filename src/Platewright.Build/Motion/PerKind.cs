@@ -2,7 +2,9 @@ using System.Runtime.CompilerServices;
 
 namespace Platewright.Build.Motion;
 
-/// <summary>One number for each <see cref="PathKind"/>, held without an allocation. <c>default</c> is all zero.</summary>
+/// <summary>
+/// One number for each <see cref="PathKind"/>, held without an allocation. <c>default</c> is all zero.
+/// </summary>
 public struct PerKind : IEquatable<PerKind>
 {
     private const int Kinds = (int)PathKind.Travel + 1;
