@@ -50,7 +50,8 @@ internal static class CommandLine
         FitCommand.Create(screen, cancel),
         StudyCommand.Create(screen, cancel),
         VerifyCommand.Create(screen),
-        MachineCommand.Create(screen),
+        MachineCommand.Create(screen, cancel),
+        RecipeCommand.Create(screen),
     };
 
     private static string Path(ParseResult parsed) =>

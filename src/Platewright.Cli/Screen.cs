@@ -11,8 +11,11 @@ internal sealed class Screen
     private const int LeastColumns = 80;
     private const int PipedColumns = 120;
 
-    private Screen(TextWriter output, TextWriter error, bool outputPiped, bool errorPiped)
+    private Screen(
+        TextReader input, TextWriter output, TextWriter error, bool inputPiped, bool outputPiped, bool errorPiped)
     {
+        Input = input;
+        Asks = !inputPiped && !errorPiped;
         Output = output;
         Error = error;
         Result = Console(output, outputPiped);
@@ -20,6 +23,12 @@ internal sealed class Screen
         Columns = outputPiped ? PipedColumns : Math.Max(LeastColumns, Result.Profile.Width);
         DrawsProgress = !errorPiped;
     }
+
+    /// <summary>What is typed.</summary>
+    public TextReader Input { get; }
+
+    /// <summary>Whether someone sits there who can be asked.</summary>
+    public bool Asks { get; }
 
     public TextWriter Output { get; }
 
@@ -42,7 +51,8 @@ internal sealed class Screen
         var utf8 = new UTF8Encoding(encoderShouldEmitUTF8Identifier: false);
         System.Console.OutputEncoding = utf8;
         return new Screen(
-            System.Console.Out, System.Console.Error, System.Console.IsOutputRedirected, System.Console.IsErrorRedirected);
+            System.Console.In, System.Console.Out, System.Console.Error, System.Console.IsInputRedirected,
+            System.Console.IsOutputRedirected, System.Console.IsErrorRedirected);
     }
 
     private static IAnsiConsole Console(TextWriter writer, bool piped)

@@ -15,4 +15,7 @@ public sealed record MachineParameter(
 
     /// <summary>The range it is believed to lie in; null where it is taken as known.</summary>
     public ValueRange? RangeOf(Machine machine) => machine.Ranges.TryGetValue(Key, out ValueRange range) ? range : null;
+
+    /// <summary>What it usually is on machines of a class, with its range and source.</summary>
+    public TypicalValue TypicalOf(MachineClass kind) => TypicalValues.Of(Key, kind);
 }

@@ -20,5 +20,6 @@ public static class NameId
             : throw new ArgumentException($"A name needs a letter or a digit, but it is \"{name}\".", nameof(name));
     }
 
-    internal static bool IsPossible(string name) => name.EnumerateRunes().Any(Rune.IsLetterOrDigit);
+    /// <summary>Whether an id can be made of it.</summary>
+    public static bool IsPossible(string name) => name.EnumerateRunes().Any(Rune.IsLetterOrDigit);
 }

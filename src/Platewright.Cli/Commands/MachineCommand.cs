@@ -5,12 +5,13 @@ using static Platewright.Cli.Display.TextGrid;
 
 namespace Platewright.Cli.Commands;
 
-/// <summary><c>platewright machine list</c> and <c>machine show M</c>.</summary>
+/// <summary><c>platewright machine list</c>, <c>machine show M</c> and <c>machine new</c>.</summary>
 internal static class MachineCommand
 {
-    public static Command Create(Screen screen) => new("machine", "List the bundled generic machines, or show one machine.")
+    public static Command Create(Screen screen, CancellationToken cancel) => new(
+        "machine", "List the bundled generic machines, show one machine, or write a new machine file.")
     {
-        List(screen), Show(screen),
+        List(screen), Show(screen), MachineNewCommand.Create(screen, cancel),
     };
 
     private static Command List(Screen screen)
@@ -31,20 +32,10 @@ internal static class MachineCommand
     {
         Argument<string> name = new("MACHINE") { Description = "A machine file (.toml) or a bundled generic machine." };
         name.Validators.Add(Options.RefuseOptions);
-        Command command = new("show", "What is known of one machine.") { name };
+        Command command = new("show", "What is known of one machine, and how far.") { name };
         command.SetAction(parsed =>
         {
-            Machine m = MachineCatalog.Find(parsed.GetRequiredValue(name));
-            TextGrid grid = new(screen.Columns);
-            grid.Add("name", $"{m.Name}{(m.Generic ? " (generic: a class of machines, not one of them)" : "")}");
-            grid.Add("build volume", MachineText.Volume(m.BuildVolume));
-            grid.Add("margins", MachineText.Margins(m.Margins));
-            grid.Add("keep-outs", m.KeepOuts.IsEmpty ? "none" : string.Join("; ", m.KeepOuts.Select(MachineText.Box)));
-            grid.Add("heats to", MachineText.Heat(m));
-            grid.Add("enclosed", m.Enclosed switch { true => "yes", false => "no", null => "not stated" });
-            grid.Add("price", MachineText.Price(m));
-            if (m.Note is { } note) grid.Add("note", note);
-            grid.Write(screen.Result);
+            MachineView.Write(screen, MachineCatalog.Find(parsed.GetRequiredValue(name)));
             return ExitCode.Done;
         });
         return command;

@@ -1,0 +1,75 @@
+using System.CommandLine;
+using Platewright.Cli.Display;
+using Platewright.Formats.Toml;
+using Platewright.Machines;
+using Spectre.Console;
+
+namespace Platewright.Cli.Commands;
+
+/// <summary>
+/// <c>platewright machine new</c>: a machine file from what a person knows, each value with where it came from.
+/// </summary>
+internal static class MachineNewCommand
+{
+    private const string UsualFile = "my-machine.toml";
+
+    private static readonly string[] Header =
+    [
+        "Written by platewright machine new. Beside each value stands where it came from; correct what you know better.",
+        "[range] holds the bounds of what nobody measured: estimates carry them into their error. Delete what you measured.",
+        "What it heats to at most is not known: add [heats_to] from its papers, and heat is judged by it.",
+    ];
+
+    public static Command Create(Screen screen, CancellationToken cancel)
+    {
+        Argument<string> file = new("FILE")
+        {
+            Arity = ArgumentArity.ZeroOrOne,
+            DefaultValueFactory = _ => UsualFile,
+            Description = "The file to write; an existing one is never touched.",
+        };
+        file.Validators.Add(Options.RefuseOptions);
+        MachineNewOptions options = new();
+        Command command = new(
+            "new", "Write a machine file from what you know: asks on a terminal what the options leave open, and fills the rest "
+            + "with typical values and their ranges.") { file };
+        options.AddTo(command);
+        command.SetAction(parsed =>
+        {
+            string path = parsed.GetRequiredValue(file);
+            RefuseExisting(path);
+            KnownMachine known = options.Of(parsed, path, screen.Asks ? new Questions(screen.Messages, screen.Input, cancel) : null);
+            FilledMachine filled = MachineFiller.Fill(known);
+            Save(path, filled);
+            screen.Result.WriteLine($"Wrote {path.Replace('\\', '/')}: {filled.Machine.Ranges.Count} values are typical ones with a range.");
+            Sentences.Write(screen.Result, "To check", filled.Notes);
+            screen.Result.WriteLine($"See: platewright machine show {path.Replace('\\', '/')}");
+            return ExitCode.Done;
+        });
+        return command;
+    }
+
+    private static void Save(string path, FilledMachine filled)
+    {
+        string text = MachineFileWriter.Write(filled.Machine, key => filled.Origins.GetValueOrDefault(key), Header);
+        MachineFile.Parse(text, path);
+        try
+        {
+            using FileStream stream = new(path, FileMode.CreateNew, FileAccess.Write);
+            using StreamWriter writer = new(stream);
+            writer.Write(text);
+        }
+        catch (DirectoryNotFoundException)
+        {
+            throw new DescriptionException(new DescriptionError("there is no such folder to write to.", path));
+        }
+    }
+
+    private static void RefuseExisting(string path)
+    {
+        if (!path.EndsWith(".toml", StringComparison.OrdinalIgnoreCase))
+            throw new DescriptionException(new DescriptionError("expected a file name that ends in .toml.", path));
+        if (Path.Exists(path))
+            throw new DescriptionException(new DescriptionError("exists already and is not touched; name another file.", path));
+    }
+}

@@ -1,0 +1,97 @@
+using Platewright.Machines;
+using Platewright.Tests.Study;
+
+namespace Platewright.Tests.Cli;
+
+/// <summary>platewright machine new, as scripts call it.</summary>
+public sealed class MachineNewTests : IDisposable
+{
+    private readonly ScratchFolder _folder = new();
+
+    public void Dispose() => _folder.Dispose();
+
+    [Fact]
+    public void New_SixAnswers_WritesAFileThatReadsBackAndSaysWhereValuesCameFrom()
+    {
+        string file = _folder["bench.toml"];
+        CommandResult result = BuiltCommand.Run(
+            "machine", "new", file, "--size", "235,230,260", "--enclosure", "open", "--watts", "360", "--bed-minutes", "5",
+            "--bed-c", "80", "--price", "410 eur");
+
+        Assert.True(result.ExitCode == 0, result.Error);
+        Machine machine = MachineFile.Read(file);
+        Assert.Equal("bench", machine.Name);
+        Assert.Equal(new BoxVolume(235, 230, 260), machine.BuildVolume);
+        Assert.Equal(new Price(410, "EUR"), machine.Price);
+        Assert.Equal(360, machine.Heating!.SupplyW);
+        Assert.True(machine.Motion!.MovingBed);
+        Assert.Contains("motion.acceleration_mm_s2", machine.Ranges.Keys);
+        string text = File.ReadAllText(file);
+        Assert.Contains("# stated", text, StringComparison.Ordinal);
+        Assert.Contains("# from 5 min to 80 °C", text, StringComparison.Ordinal);
+        Assert.Contains("# typical of open machines with a moving bed", text, StringComparison.Ordinal);
+
+        CommandResult shown = BuiltCommand.Run("machine", "show", file);
+        Assert.Equal(0, shown.ExitCode);
+        Assert.Matches(@"Greatest acceleration along the path +2000 +mm/s² +700 and 4000", shown.Output);
+    }
+
+    [Fact]
+    public void New_SizeAlone_IsEnough()
+    {
+        CommandResult result = BuiltCommand.Run("machine", "new", _folder["round.toml"], "--size", "200x180", "--name", "the round one");
+
+        Assert.True(result.ExitCode == 0, result.Error);
+        Machine machine = MachineFile.Read(_folder["round.toml"]);
+        Assert.Equal(new CylinderVolume(200, 180), machine.BuildVolume);
+        Assert.Equal("the-round-one", machine.Id);
+        Assert.Null(machine.Enclosed);
+        Assert.Null(machine.HeatsTo);
+    }
+
+    [Fact]
+    public void New_ExistingFile_IsNotTouched()
+    {
+        File.WriteAllText(_folder["mine.toml"], "precious");
+        CommandResult result = BuiltCommand.Run("machine", "new", _folder["mine.toml"], "--size", "200,200,200");
+
+        Assert.Equal(2, result.ExitCode);
+        Assert.Contains("exists already", result.Error, StringComparison.Ordinal);
+        Assert.Equal("precious", File.ReadAllText(_folder["mine.toml"]));
+    }
+
+    [Theory]
+    [InlineData("--size", "--enclosure", "open")]
+    [InlineData("--size", "--size", "200")]
+    [InlineData("--size", "--size", "200,200,-1")]
+    [InlineData("--enclosure", "--size", "200,200,200", "--enclosure", "ajar")]
+    [InlineData("--watts", "--size", "200,200,200", "--watts", "lots")]
+    [InlineData("--bed-minutes", "--size", "200,200,200", "--bed-minutes", "0")]
+    [InlineData("--bed-minutes", "--size", "200,200,200", "--bed-minutes", "4", "--bed-c", "20")]
+    [InlineData("--price", "--size", "200,200,200", "--price", "450")]
+    [InlineData("--name", "--size", "200,200,200", "--name", "***")]
+    public void New_WrongAnswer_Exits2NamingTheOption(string option, params string[] arguments)
+    {
+        string file = _folder["new.toml"];
+        CommandResult result = BuiltCommand.Run(["machine", "new", file, .. arguments]);
+
+        Assert.Equal(2, result.ExitCode);
+        Assert.StartsWith(option, result.Error, StringComparison.Ordinal);
+        Assert.Empty(result.Output);
+        Assert.False(File.Exists(file));
+    }
+
+    [Fact]
+    public void RecipeCommands_ListAndShowWhatIsBundled()
+    {
+        string listed = BuiltCommand.Run("recipe", "list").Output;
+        Assert.All(RecipeCatalog.Bundled, r => Assert.Contains(r.Id, listed, StringComparison.Ordinal));
+        CommandResult shown = BuiltCommand.Run("recipe", "show", "use");
+        Assert.Equal(0, shown.ExitCode);
+        Assert.Matches(@"layer height +0\.2 mm", shown.Output);
+        File.WriteAllText(_folder["odd.toml"], "name = \"odd\"\nlayer_hight_mm = 0.2\n");
+        CommandResult refused = BuiltCommand.Run("recipe", "show", _folder["odd.toml"]);
+        Assert.Equal(2, refused.ExitCode);
+        Assert.Contains("odd.toml, line 2, layer_hight_mm: unknown key. Did you mean \"layer_height_mm\"?", refused.Error, StringComparison.Ordinal);
+    }
+}
