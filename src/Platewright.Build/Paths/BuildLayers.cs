@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Runtime.InteropServices;
 using System.Security.Cryptography;
 using Platewright.Build.Layers;
+using Platewright.Build.Motion;
 using Platewright.Geometry;
 using Platewright.Machines;
 
@@ -31,7 +32,7 @@ internal sealed record BuildLayers
     public static BuildLayers Of(
         Mesh welded, MeshTopology topology, Matrix3 linear, Recipe recipe, double brimMm, CancellationToken cancel)
     {
-        double pitch = new Bead(recipe.BeadWidthMm, recipe.LayerHeightMm).PitchMm;
+        double pitch = Bead.TouchingPitchMm(recipe.BeadWidthMm, recipe.LayerHeightMm);
         FillDirections directions = new(recipe.InfillPattern);
         LayeredPart part = LayeredPart.Cut(
             welded, topology, linear, recipe.LayerHeightMm, recipe.BeadWidthMm / RowsPerBead, cancel);
