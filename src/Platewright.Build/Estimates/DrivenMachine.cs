@@ -23,7 +23,7 @@ internal sealed class DrivenMachine
     private readonly MotionPlanner _planner = new();
     private Move[] _moves = [];
 
-    public DrivenMachine(Machine machine, Material material, PlannedPart part)
+    public DrivenMachine(Machine machine, Material material, PartPaths part)
     {
         _limits = machine.Motion
             ?? throw new ArgumentException($"The machine {machine.Name} states no motion limits.", nameof(machine));

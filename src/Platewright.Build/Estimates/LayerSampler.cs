@@ -31,7 +31,7 @@ internal sealed class LayerSampler
     /// <summary>Quantile of the normal distribution for 99 %.</summary>
     private const double Quantile = 2.576;
 
-    private readonly PlannedPart _part;
+    private readonly PartPaths _part;
     private readonly Machine _machine;
     private readonly Material _material;
     private readonly ConcurrentBag<DrivenMachine> _driven = [];
@@ -39,7 +39,7 @@ internal sealed class LayerSampler
     private MotionTimes _sum;
     private PerKind _lengths;
 
-    private LayerSampler(PlannedPart part, Machine machine, Material material)
+    private LayerSampler(PartPaths part, Machine machine, Material material)
     {
         _part = part;
         _machine = machine;
@@ -54,16 +54,26 @@ internal sealed class LayerSampler
     /// <param name="phase">Chooses the first sample, 0 … 1.</param>
     /// <param name="cancel">Stops the work.</param>
     public static LayerTimes Run(
-        PlannedPart part, Machine machine, Material material, bool full, double phase, CancellationToken cancel)
+        PartPaths part, Machine machine, Material material, bool full, double phase, CancellationToken cancel)
     {
         LayerSampler sampler = new(part, machine, material);
         return full ? sampler.All(cancel) : sampler.Sample(phase, cancel);
     }
 
+    /// <summary>The same layers planned as before, on another machine.</summary>
+    public static LayerTimes Again(
+        PartPaths part, Machine machine, Material material, LayerTimes before, CancellationToken cancel)
+    {
+        LayerSampler sampler = new(part, machine, material);
+        sampler.Plan(before.Planned, cancel);
+        return new LayerTimes(sampler.Fill(sampler.Strata()), before.Planned, before.ErrorS);
+    }
+
     private LayerTimes All(CancellationToken cancel)
     {
-        Plan([.. Enumerable.Range(0, _part.LayerCount).Where(IsFirst)], cancel);
-        return new LayerTimes(Fill([]), _part.LayerCount, 0);
+        int[] all = [.. Enumerable.Range(0, _part.LayerCount).Where(IsFirst)];
+        Plan(all, cancel);
+        return new LayerTimes(Fill([]), all, 0);
     }
 
     private LayerTimes Sample(double phase, CancellationToken cancel)
@@ -76,7 +86,7 @@ internal sealed class LayerSampler
             List<Gap> gaps = Gaps(strata);
             double error = Quantile * Math.Sqrt(gaps.Sum(g => g.Error * g.Error));
             double total = layers.Sum(l => l.TotalS);
-            int planned = _planned.Count(p => p is not null);
+            int[] planned = [.. Enumerable.Range(0, _part.LayerCount).Where(l => _planned[l] is not null)];
             if (gaps.Count == 0) return new LayerTimes(layers, planned, 0);
             if (error <= Wanted * total) return new LayerTimes(layers, planned, error);
             Plan([.. gaps.OrderByDescending(g => g.Error).Take(Added).Select(g => g.Middle)], cancel);

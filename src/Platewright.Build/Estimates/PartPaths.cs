@@ -10,14 +10,14 @@ namespace Platewright.Build.Estimates;
 /// A part in a pose, cut into layers for a recipe. Paths are planned layer by layer when first asked for and serve every machine;
 /// layers that are equal but for their height are planned once. Safe for use by several threads.
 /// </summary>
-public sealed class PlannedPart
+public sealed class PartPaths
 {
     private readonly BuildLayers _layers;
     private readonly int[] _sameAs;
     private readonly ConcurrentDictionary<int, LayerPlan> _plans = [];
     private readonly ConcurrentBag<LayerPlanner> _planners = [];
 
-    private PlannedPart(BuildLayers layers, int[] sameAs)
+    private PartPaths(BuildLayers layers, int[] sameAs)
     {
         _layers = layers;
         _sameAs = sameAs;
@@ -31,7 +31,7 @@ public sealed class PlannedPart
     /// <param name="recipe">What is wanted.</param>
     /// <param name="brimMm">Width of the brim, mm.</param>
     /// <param name="cancel">Stops the work.</param>
-    public static PlannedPart Of(
+    public static PartPaths Of(
         Mesh welded, MeshTopology topology, Matrix3 linear, Recipe recipe, double brimMm, CancellationToken cancel)
     {
         BuildLayers layers = BuildLayers.Of(welded, topology, linear, recipe, brimMm, cancel);
@@ -40,7 +40,7 @@ public sealed class PlannedPart
         Dictionary<string, int> first = new(StringComparer.Ordinal);
         var sameAs = new int[keys.Length];
         for (int l = 0; l < keys.Length; l++) sameAs[l] = first.TryGetValue(keys[l], out int f) ? f : first[keys[l]] = l;
-        return new PlannedPart(layers, sameAs);
+        return new PartPaths(layers, sameAs);
     }
 
     public int LayerCount => _sameAs.Length;

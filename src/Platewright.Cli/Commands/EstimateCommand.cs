@@ -1,0 +1,70 @@
+using System.CommandLine;
+using Platewright.Cli.Display;
+using Platewright.Formats.Toml;
+using Platewright.Machines;
+using Platewright.Study.Documents;
+using Platewright.Study.Pipeline;
+
+namespace Platewright.Cli.Commands;
+
+/// <summary><c>platewright estimate MODEL… --machine M… --recipe R</c>: time, material and energy of each part on each machine.</summary>
+internal static class EstimateCommand
+{
+    /// <summary>Where neither the command nor the recipe names a material: said, never silent.</summary>
+    private const string UsualMaterial = "PLA";
+
+    public static Command Create(Screen screen, CancellationToken cancel)
+    {
+        Argument<string[]> models = Options.Models();
+        MachineChoice machines = new();
+        ReadingChoice reading = new();
+        Option<string> recipe = new("--recipe")
+        {
+            HelpName = "R",
+            Required = true,
+            Description = "A recipe file (.toml) or a bundled recipe (see: platewright recipe list).",
+        };
+        Option<string?> material = new("--material")
+        {
+            HelpName = "T",
+            Description = "What the parts are made of, as PETG; without it the recipe's, else PLA.",
+        };
+        Option<bool> full = new("--full") { Description = "Plan every layer instead of a sample; slower, without a sampling error." };
+        Option<bool> json = Options.Json();
+        Command command = new("estimate", "Say how long each part takes on each machine, how much filament and how much energy.") { models };
+        machines.AddTo(command);
+        foreach (Option option in new Option[] { recipe, material, full, json }) command.Options.Add(option);
+        reading.AddTo(command);
+        command.SetAction(parsed =>
+        {
+            Recipe wanted = RecipeCatalog.Find(parsed.GetRequiredValue(recipe));
+            IReadOnlyList<Machine> chosen = machines.Of(parsed);
+            Require(chosen);
+            string? name = parsed.GetValue(material) ?? wanted.Material;
+            if (name is null) screen.Error.WriteLine($"No material is named: {UsualMaterial} is taken. Name one with --material.");
+            EstimateRun run = new(
+                parsed.GetRequiredValue(models), chosen, wanted, MaterialCatalog.Get(name ?? UsualMaterial),
+                parsed.GetValue(full), reading.Of(parsed));
+            EstimatesDocument found = ProgressDisplay.During(screen, progress => run.Run(progress, cancel));
+            if (parsed.GetValue(json)) JsonOutput.Write(screen, found);
+            else EstimateView.Write(found, screen);
+            return ExitCode.For(found.Unusable.Count);
+        });
+        return command;
+    }
+
+    private static void Require(IReadOnlyList<Machine> machines)
+    {
+        if (machines.Count == 0)
+            throw new DescriptionException(new DescriptionError("name at least one machine with --machine."));
+        foreach (Machine machine in machines)
+        {
+            if (machine.Motion is null)
+            {
+                throw new DescriptionException(new DescriptionError(
+                    $"{machine.Name} states no motion limits, so no time can be estimated: add a [motion] table to its file.",
+                    Key: "--machine"));
+            }
+        }
+    }
+}

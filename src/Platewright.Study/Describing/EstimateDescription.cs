@@ -1,0 +1,31 @@
+using Platewright.Build.Estimates;
+using Platewright.Build.Heat;
+using Platewright.Build.Motion;
+using Platewright.Machines;
+using Platewright.Study.Documents;
+
+namespace Platewright.Study.Describing;
+
+/// <summary>Estimates as documents say them.</summary>
+internal static class EstimateDescription
+{
+    public static EstimateRowDocument RowOf(
+        string file, string? part, Machine machine, Recipe recipe, Material material, BuildEstimate e) => new(
+        file, part, machine.Name, recipe.Name, material.Name, e.Layers, Of(e.Time), e.MaterialMm3, e.FilamentMm, e.MassG,
+        Of(e.Heat.Energy), e.Heat.PeakW ?? 0, e.RelativeError, Of(e.TimeError), Of(e.EnergyError), e.Heat.Reach.Reaches,
+        e.SupportMm3, e.Notes);
+
+    public static TimeDocument Of(TimeParts t) => new(
+        t.TotalS, t.WarmUpS, t.MovingS[PathKind.Wall], t.MovingS[PathKind.SolidFace], t.MovingS[PathKind.Infill],
+        t.MovingS[PathKind.Support], t.MovingS[PathKind.Brim], null, t.MovingS[PathKind.Travel], t.WaitingS, t.ChangesS, t.ReleaseS);
+
+    public static EnergyDocument Of(CycleEnergy? energy)
+    {
+        if (energy is null) return new EnergyDocument(0, 0, 0, 0, 0);
+        const double kwh = CycleEnergy.JoulesPerKwh;
+        return new EnergyDocument(
+            energy.TotalKwh, energy.WarmUpJ / kwh, energy.HoldJ / kwh, energy.MotionJ / kwh, energy.BaseJ / kwh);
+    }
+
+    public static ErrorDocument Of(ModelError error) => new(error.Low, error.High, error.Source);
+}
