@@ -39,7 +39,8 @@ public sealed class WallOracleTests
         }
         Assert.SkipWhen(expected == 0, "thinner than a bead at this scale");
         TestContext.Current.TestOutputHelper!.WriteLine($"{own} {expected} {own / expected - 1:P3}");
-        Assert.Equal(1, own / expected, 0.005);
+        // Where a feature is a bead wide to a few µm, one of the two has a wall there and the other has none.
+        Assert.InRange(own, 0.995 * expected - 2, 1.005 * expected + 2);
     }
 }
 
