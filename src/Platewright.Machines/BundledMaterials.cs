@@ -46,14 +46,14 @@ internal static class BundledMaterials
         {
             UsualC = new(245, 100, 55),
             DensityGCm3 = 1.04, SpecificHeatJKgK = 1300,
-            SofteningC = 105, ReleaseC = 60, MinimumLayerTimeS = 10, MeltRateFactor = 0.95,
+            SofteningC = 105, MouldShrinkage = 0.0055, ReleaseC = 60, MinimumLayerTimeS = 10, MeltRateFactor = 0.95,
             PricePerKg = new(24, "EUR"), Drying = new(80, 3), Fumes = FumesOfStyrenics,
         },
         new("ASA", new(240, 95, 45), Shrinkage: 0.005, BrimMm: 6, Practice)
         {
             UsualC = new(250, 100, 55),
             DensityGCm3 = 1.07, SpecificHeatJKgK = 1400,
-            SofteningC = 103, ReleaseC = 60, MinimumLayerTimeS = 10, MeltRateFactor = 0.95,
+            SofteningC = 103, MouldShrinkage = 0.0055, ReleaseC = 60, MinimumLayerTimeS = 10, MeltRateFactor = 0.95,
             PricePerKg = new(30, "EUR"), Drying = new(80, 4), Fumes = FumesOfStyrenics,
         },
         // Those of PA6; the softening point is where it bends under 0.45 MPa (data sheets, from memory).
@@ -61,28 +61,28 @@ internal static class BundledMaterials
         {
             UsualC = new(265, 80, 60),
             DensityGCm3 = 1.13, SpecificHeatJKgK = 1650,
-            SofteningC = 160, ReleaseC = 50, MinimumLayerTimeS = 10, MeltRateFactor = 0.8,
+            SofteningC = 160, MouldShrinkage = 0.0115, ReleaseC = 50, MinimumLayerTimeS = 10, MeltRateFactor = 0.8,
             PricePerKg = new(60, "EUR"), Drying = new(85, 10), Fumes = FumesOfHotFamilies,
         },
         new("PC", new(260, 100, 60), Shrinkage: 0.006, BrimMm: 8, CrawfordHeat)
         {
             UsualC = new(285, 110, 80),
             DensityGCm3 = 1.2, SpecificHeatJKgK = 1200,
-            SofteningC = 149, ReleaseC = 70, MinimumLayerTimeS = 10, MeltRateFactor = 0.7,
+            SofteningC = 149, MouldShrinkage = 0.006, ReleaseC = 70, MinimumLayerTimeS = 10, MeltRateFactor = 0.7,
             PricePerKg = new(45, "EUR"), Drying = new(100, 6), Fumes = FumesOfHotFamilies,
         },
         new("PETG", new(230, 70, 0), Shrinkage: 0, BrimMm: 3, Practice)
         {
             UsualC = new(240, 80, 0), VentAboveC = 45,
             DensityGCm3 = 1.27, SpecificHeatJKgK = 1250,
-            SofteningC = 80, ReleaseC = 50, MinimumLayerTimeS = 10, MeltRateFactor = 0.75,
+            SofteningC = 80, MouldShrinkage = 0.0035, ReleaseC = 50, MinimumLayerTimeS = 10, MeltRateFactor = 0.75,
             PricePerKg = new(24, "EUR"), Drying = new(65, 5), Fumes = FumesOfOthers,
         },
         new("PLA", new(190, 50, 0), Shrinkage: 0, BrimMm: 2, Practice)
         {
             UsualC = new(205, 55, 0), VentAboveC = 35,
             DensityGCm3 = 1.24, SpecificHeatJKgK = 1500,
-            SofteningC = 58, ReleaseC = 40, MinimumLayerTimeS = 8, MeltRateFactor = 1,
+            SofteningC = 58, MouldShrinkage = 0.004, ReleaseC = 40, MinimumLayerTimeS = 8, MeltRateFactor = 1,
             PricePerKg = new(22, "EUR"), Drying = new(50, 5), Fumes = FumesOfPla,
         },
         // The softening point is where it bends under 0.45 MPa (data sheets, from memory).
@@ -90,7 +90,7 @@ internal static class BundledMaterials
         {
             UsualC = new(235, 90, 50),
             DensityGCm3 = 0.905, SpecificHeatJKgK = 2000, SpoolG = 700,
-            SofteningC = 95, ReleaseC = 50, MinimumLayerTimeS = 12, MeltRateFactor = 0.8,
+            SofteningC = 95, MouldShrinkage = 0.0175, ReleaseC = 50, MinimumLayerTimeS = 12, MeltRateFactor = 0.8,
             PricePerKg = new(50, "EUR"), Fumes = FumesOfOthers,
         },
         // The softening point is the usual limit of use (data sheets, from memory).
@@ -98,7 +98,7 @@ internal static class BundledMaterials
         {
             UsualC = new(225, 45, 0),
             DensityGCm3 = 1.17, SpecificHeatJKgK = 1650,
-            SofteningC = 80, ReleaseC = 35, MinimumLayerTimeS = 12, MeltRateFactor = 0.3,
+            SofteningC = 80, MouldShrinkage = 0.01, ReleaseC = 35, MinimumLayerTimeS = 12, MeltRateFactor = 0.3,
             PricePerKg = new(35, "EUR"), Drying = new(55, 5), Fumes = FumesOfOthers,
         },
     ];

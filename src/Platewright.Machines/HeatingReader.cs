@@ -69,6 +69,7 @@ internal static class HeatingReader
             AirChangesPerHour = table.Number("air_changes_per_h", MachineRanges.AirChanges) ?? usual.AirChangesPerHour,
             CanBeVented = table.Flag("can_be_vented") ?? usual.CanBeVented,
         };
+        double? frame = table.Number("frame_capacity_j_k", MachineRanges.Capacity);
         if (size is not { } inner || wall is not { } thick) return null;
         if (volume is not null && FreeSpace.BoundsOf(volume).Size is var needed
             && (inner[0] < needed.X || inner[1] < needed.Y || inner[2] < needed.Z))
@@ -76,6 +77,13 @@ internal static class HeatingReader
             table.Refuse(
                 "size_mm", $"smaller than the build volume inside it, {needed.X} × {needed.Y} × {needed.Z} mm.");
         }
-        return read with { WidthMm = inner[0], DepthMm = inner[1], HeightMm = inner[2], WallMm = thick };
+        return read with
+        {
+            WidthMm = inner[0],
+            DepthMm = inner[1],
+            HeightMm = inner[2],
+            WallMm = thick,
+            FrameCapacityJK = frame ?? Machines.Enclosure.UsualFrameJK(inner[0], inner[1], inner[2]),
+        };
     }
 }

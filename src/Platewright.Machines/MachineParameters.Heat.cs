@@ -21,6 +21,8 @@ public static partial class MachineParameters
             e => e.WallConductivityWMK, (e, v) => e with { WallConductivityWMK = v }),
         OfEnclosure("wall_capacity_j_m3k", "heat capacity of the walls per volume", MachineRanges.CapacityOfVolume,
             e => e.WallCapacityJM3K, (e, v) => e with { WallCapacityJM3K = v }),
+        OfEnclosure("frame_capacity_j_k", "heat capacity of what stands within the walls", MachineRanges.Capacity,
+            e => e.FrameCapacityJK, (e, v) => e with { FrameCapacityJK = v }),
         OfEnclosure("air_changes_per_h", "air exchanged with the room", MachineRanges.AirChanges,
             e => e.AirChangesPerHour, (e, v) => e with { AirChangesPerHour = v }),
     ];

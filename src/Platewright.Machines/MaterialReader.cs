@@ -55,6 +55,8 @@ public static class MaterialReader
         SpoolG = table.Number("spool_g", MaterialRanges.Spool) ?? start.SpoolG,
         VentAboveC = table.Number("vent_above_c", MachineRanges.Chamber) ?? start.VentAboveC,
         SofteningC = table.Number("softening_c", MaterialRanges.Softening) ?? start.SofteningC,
+        MouldShrinkage = table.Number("mould_shrinkage", MaterialRanges.Shrinkage)
+            ?? Math.Max(start.MouldShrinkage, start.Shrinkage),
         ReleaseC = table.Number("release_c", MachineRanges.Bed) ?? start.ReleaseC,
         MinimumLayerTimeS = table.Number("minimum_layer_time_s", MachineRanges.Time) ?? start.MinimumLayerTimeS,
         MeltRateFactor = table.Number("melt_rate_factor", MaterialRanges.MeltRateFactor) ?? start.MeltRateFactor,

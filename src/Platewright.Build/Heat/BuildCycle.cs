@@ -41,7 +41,8 @@ public static class BuildCycle
         double workingW = heating.ElectronicsW + heating.MotorsW;
         StageRun building = StageRun.Start(CycleStage.Building, working, workingW, warmUp.Stage);
         building.Run.Run(load.Seconds);
-        StageRun cooling = StageRun.Start(CycleStage.CoolingDown, heat.NetworkAt(null, part: part), heating.ElectronicsW, building);
+        MachineNetwork resting = heat.NetworkAt(null, part: part);
+        StageRun cooling = StageRun.Start(CycleStage.CoolingDown, resting, heating.ElectronicsW, building);
         bool released = Cool(heat, cooling);
 
         double coolsFrom = warmUp.Seconds + load.Seconds;

@@ -5,7 +5,7 @@ namespace Platewright.Build.Heat;
 
 /// <summary>How the chamber is used for a material.</summary>
 /// <param name="IsClosed">Whether its air is apart from the room's; false for an open frame.</param>
-/// <param name="IsVented">A chamber that could be closed is opened, because its air would make the part go soft.</param>
+/// <param name="IsVented">A chamber that could be closed is opened, as its air would make the part go soft.</param>
 /// <param name="ClosedAirC">What its air would reach closed, °C; null for an open frame or one not described.</param>
 /// <param name="Sentence">What there is to say, or null.</param>
 public sealed record ChamberUse(bool IsClosed, bool IsVented, double? ClosedAirC, string? Sentence)

@@ -8,9 +8,10 @@ namespace Platewright.Build.Heat;
 /// A machine as a network: bed, nozzle, air and walls of a closed chamber, the part as it grows, and the room. An open
 /// frame, or a chamber opened for this material, gives its heat to the room at once. Nodes that are not there are -1.
 /// <list type="bullet">
-/// <item>The bed gives heat from both faces, the nozzle as a small upright block, the part as an upright body of the
-/// size that it ends with: by convection to the air, by radiation to the walls.</item>
-/// <item>Every wall counts as upright, in two halves joined by its conductivity; floor and lid differ little.</item>
+/// <item>The bed gives heat from both faces and its edges, the nozzle as a small upright block, the part as an upright
+/// body of the size that it ends with: by convection to the air, by radiation to the walls.</item>
+/// <item>Every wall counts as upright, in two halves joined by its conductivity; floor and lid differ little.
+/// The frame and the drives warm up with the inner half.</item>
 /// <item>A chamber heater heats the air; its capacity is added to the air's.</item>
 /// </list>
 /// </summary>
@@ -22,6 +23,10 @@ internal sealed class MachineNetwork
     // Speed at which a moving carriage, a moving bed and the part's fan stir the air, m/s: common practice, no source.
     private const double StirringMS = 0.3;
 
+    // Heat capacity of aluminium by volume, J/(m³·K): 2700 kg/m³ × 900 J/(kg·K). A bed's edges are as high as a plate
+    // of aluminium of its area and capacity is thick.
+    private const double AluminiumJM3K = 2700 * 900;
+
     // Thinner walls count as this, mm; they store next to nothing.
     private const double ThinnestWallMm = 0.1;
 
@@ -29,7 +34,7 @@ internal sealed class MachineNetwork
     private const double PartConductivityWMK = 0.2;
 
     // The part has this share of its mass before the first bead, so that its temperature has a meaning.
-    private const double FirstShare = 1e-3;
+    private const double FirstShare = 0.02;
 
     private readonly List<ThermalNode> _nodes = [];
     private readonly List<ThermalLink> _links = [];
@@ -62,7 +67,7 @@ internal sealed class MachineNetwork
 
     public int Part { get; private set; } = -1;
 
-    private int WallInside { get; set; } = -1;
+    public int WallInside { get; private set; } = -1;
 
     private int Surroundings => WallInside >= 0 ? WallInside : Room;
 
@@ -97,7 +102,7 @@ internal sealed class MachineNetwork
         var air = Air.At(_situation.RoomC + Air.KelvinOffset);
         double perK = air.DensityKgM3 * air.SpecificHeatJKgK * volume;
         ChamberAir = Node("air", perK + (_heating.Chamber?.CapacityJK ?? 0));
-        WallInside = Node("inner wall", 0.5 * area * wall * e.WallCapacityJM3K);
+        WallInside = Node("inner wall", 0.5 * area * wall * e.WallCapacityJM3K + e.FrameCapacityJK);
         int outside = Node("outer wall", 0.5 * area * wall * e.WallCapacityJM3K);
         Link(WallInside, ChamberAir, new ConvectionLaw(area, h, Facing.Sideways, Stirring, h));
         Link(WallInside, outside, new LinearLaw(e.WallConductivityWMK * area / wall));
@@ -115,7 +120,9 @@ internal sealed class MachineNetwork
         double side = Math.Sqrt(heater.AreaM2), length = side / 4;
         Link(bed, Around, new ConvectionLaw(heater.AreaM2, length, Facing.Up, Stirring, side));
         Link(bed, Around, new ConvectionLaw(heater.AreaM2, length, Facing.Down, Stirring, side));
-        Link(bed, Surroundings, new RadiationLaw(2 * heater.AreaM2 * Emissivity));
+        double thick = heater.CapacityJK / (AluminiumJM3K * heater.AreaM2), edges = 4 * side * thick;
+        Link(bed, Around, new ConvectionLaw(edges, thick, Facing.Sideways, Stirring, side));
+        Link(bed, Surroundings, new RadiationLaw((2 * heater.AreaM2 + edges) * Emissivity));
         return bed;
     }
 
@@ -148,7 +155,8 @@ internal sealed class MachineNetwork
         List<ThermalHeater> heaters = [];
         if (_heating.Nozzle is { } nozzle) heaters.Add(new(Nozzle, nozzle.PowerW, set.NozzleC));
         if (_heating.Bed is { } bed) heaters.Add(new(Bed, bed.PowerW, set.BedC));
-        if (_heating.Chamber is { } chamber && ChamberAir >= 0) heaters.Add(new(ChamberAir, chamber.PowerW, set.ChamberC));
+        if (_heating.Chamber is { } chamber && ChamberAir >= 0)
+            heaters.Add(new(ChamberAir, chamber.PowerW, set.ChamberC));
         return [.. heaters];
     }
 }

@@ -10,7 +10,7 @@ namespace Platewright.Build.Heat;
 /// </summary>
 internal static class ReachJudge
 {
-    // The usual temperature is run where the ceiling is this much above it, K; near a ceiling warm-up takes ever longer.
+    // The usual temperature is run where the ceiling is this much above it, K; near it warm-up takes ever longer.
     private const double ComfortK = 3;
 
     // Correlations and walls that nobody measured: a stated rise may be this much above the computed one.
@@ -48,7 +48,8 @@ internal static class ReachJudge
     {
         if (zone == HeatZone.Chamber)
         {
-            if (!heat.Chamber.IsClosed) return heat.Chamber.IsVented || heat.Machine.Enclosed == false ? heat.RoomC : null;
+            bool isOpen = heat.Chamber.IsVented || heat.Machine.Enclosed == false;
+            if (!heat.Chamber.IsClosed) return isOpen ? heat.RoomC : null;
         }
         else if (heater is null)
         {

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Platewright.Build.Heat.Network;
+using Platewright.Machines;
 
 namespace Platewright.Build.Heat;
 
@@ -15,9 +16,10 @@ public sealed record WarmUp(
     double Seconds, double? NozzleS, double? BedS, double? ChamberS, double EnergyJ, double PeakW,
     ImmutableArray<CyclePoint> Picture)
 {
-    // A chamber that the bed alone warms counts as soaked at this share of its last rise, or at the need if that is less:
-    // nobody waits for the end of an exponential. Common practice, no source.
-    private const double SoakedShare = 0.9;
+    // A chamber that the bed alone warms counts as warm at this share of its air's last rise, or at the need if that is
+    // less: nobody waits for the end of an exponential. And any chamber is soaked only once its walls and frame have
+    // made this share of theirs, for a fast reading of the air is not a warm chamber. Common practice, no source.
+    private const double WarmShare = 0.9, SoakedShare = 2.0 / 3;
 
     private const int PicturePoints = 60;
 
@@ -33,26 +35,30 @@ public sealed record WarmUp(
         StageRun stage = StageRun.Start(CycleStage.WarmUp, machine, heating.ElectronicsW);
         Goal? nozzle = heating.Nozzle is null ? null : new(machine.Nozzle, heat.Settings.NozzleC, true);
         Goal? bed = heating.Bed is null ? null : new(machine.Bed, heat.Settings.BedC, true);
-        Goal? chamber = Soak(heat, machine);
-        Goal[] goals = [.. new[] { nozzle, bed, chamber }.OfType<Goal>()];
+        Goal[] chamber = Soak(heat, machine);
+        Goal[] goals = [.. new[] { nozzle, bed }.OfType<Goal>(), .. chamber];
         if (goals.Length > 0 && !stage.Run.Run(LongestS, goals))
             throw new InvalidOperationException("Bug in Platewright: a reachable temperature was not reached.");
         return new WarmUp(
-            stage.Seconds, FirstMet(stage, nozzle), FirstMet(stage, bed), FirstMet(stage, chamber),
+            stage.Seconds, FirstMet(stage, nozzle), FirstMet(stage, bed), chamber.Max(g => FirstMet(stage, g)),
             stage.Run.EnergyJ, stage.PeakW, stage.Picture(0, PicturePoints))
         {
             Stage = stage,
         };
     }
 
-    private static Goal? Soak(MachineHeat heat, MachineNetwork machine)
+    private static Goal[] Soak(MachineHeat heat, MachineNetwork machine)
     {
-        double need = heat.Material.Needs.ChamberC;
-        if (machine.ChamberAir < 0 || heat.Settings.ChamberC <= heat.RoomC) return null;
-        if (heat.Machine.Heating?.Chamber is not null) return new Goal(machine.ChamberAir, heat.Settings.ChamberC, true);
-        if (heat.Machine.Heating?.Bed is null) return null;
-        double top = SteadyState.Of(machine.Network).TemperatureC[machine.ChamberAir];
-        return new Goal(machine.ChamberAir, Math.Min(need, heat.RoomC + SoakedShare * (top - heat.RoomC)), true);
+        double need = heat.Material.Needs.ChamberC, room = heat.RoomC;
+        if (machine.ChamberAir < 0 || heat.Settings.ChamberC <= room) return [];
+        Heating? heating = heat.Machine.Heating;
+        if (heating?.Chamber is null && heating?.Bed is null) return [];
+        double[] end = SteadyState.Of(machine.Network).TemperatureC;
+        double air = heating.Chamber is not null
+            ? heat.Settings.ChamberC
+            : Math.Min(need, room + WarmShare * (end[machine.ChamberAir] - room));
+        double walls = room + SoakedShare * (end[machine.WallInside] - room);
+        return [new Goal(machine.ChamberAir, air, true), new Goal(machine.WallInside, walls, true)];
     }
 
     private static double? FirstMet(StageRun stage, Goal? goal)

@@ -1,4 +1,5 @@
 using Platewright.Build.Heat.Network;
+using Platewright.Tests.Motion;
 
 namespace Platewright.Tests.Heat;
 
@@ -7,7 +8,7 @@ internal static class ChamberCases
 {
     private const int AirNode = 0, WallNode = 1, RoomNode = 2, BedNode = 3;
 
-    public static void Check(HeatCase c)
+    public static void Check(PhysicsCase c)
     {
         ThermalNetwork network = Network(c);
         NetworkRun run = new(network);
@@ -18,30 +19,30 @@ internal static class ChamberCases
             air.Add(run.TemperatureC[AirNode]);
             wall.Add(run.TemperatureC[WallNode]);
         }
-        c.Check("air_C", [.. air]);
-        c.Check("wall_C", [.. wall]);
+        c.CheckValues("air_C", [.. air]);
+        c.CheckValues("wall_C", [.. wall]);
         double[] steady = SteadyState.Of(network).TemperatureC;
-        c.Check("steady_air_C", steady[AirNode]);
+        c.CheckValues("steady_air_C", steady[AirNode]);
         if (c.Has("bed_C"))
         {
-            c.Check("steady_bed_heat_W", c.In("G_bed_air") * (c.In("bed_C") - steady[AirNode]));
+            c.CheckValues("steady_bed_heat_W", c.In("G_bed_air") * (c.In("bed_C") - steady[AirNode]));
             return;
         }
-        c.Check("steady_wall_C", steady[WallNode]);
+        c.CheckValues("steady_wall_C", steady[WallNode]);
         Assert.SkipUnless(c.Has("target_air_C"), $"{c.Id}: no target");
         bool reachable = steady[AirNode] > c.In("target_air_C");
         NetworkRun toTarget = new(network);
         if (reachable)
         {
             Assert.True(toTarget.Run(1e7, new Goal(AirNode, c.In("target_air_C"), true)));
-            c.Check("time_to_target_s", toTarget.TimeS);
+            c.CheckValues("time_to_target_s", toTarget.TimeS);
         }
-        else c.Check("time_to_target_s", double.PositiveInfinity);
+        else c.CheckValues("time_to_target_s", double.PositiveInfinity);
         CheckTimeConstants(c, network, steady);
     }
 
     // The eigenvalues of the balance that the solver steps with.
-    private static void CheckTimeConstants(HeatCase c, ThermalNetwork network, double[] at)
+    private static void CheckTimeConstants(PhysicsCase c, ThermalNetwork network, double[] at)
     {
         HeatBalance balance = new(network);
         balance.Differentiate(at);
@@ -49,11 +50,11 @@ internal static class ChamberCases
         double a = balance.Slopes[AirNode, AirNode] / ca, b = balance.Slopes[AirNode, WallNode] / ca;
         double d = balance.Slopes[WallNode, AirNode] / cw, e = balance.Slopes[WallNode, WallNode] / cw;
         double mean = (a + e) / 2, spread = Math.Sqrt(mean * mean - (a * e - b * d));
-        c.Check("slow_time_constant_s", -1 / (mean + spread));
-        c.Check("fast_time_constant_s", -1 / (mean - spread));
+        c.CheckValues("slow_time_constant_s", -1 / (mean + spread));
+        c.CheckValues("fast_time_constant_s", -1 / (mean - spread));
     }
 
-    private static ThermalNetwork Network(HeatCase c)
+    private static ThermalNetwork Network(PhysicsCase c)
     {
         double room = c.Has("room_C") ? c.In("room_C") : c.In("start_and_room_C");
         List<ThermalNode> nodes =

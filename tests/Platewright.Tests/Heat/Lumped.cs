@@ -7,8 +7,8 @@ namespace Platewright.Tests.Heat;
 internal static class Lumped
 {
     public static ThermalNetwork Of(
-        double capacity, double startC, double roomC, HeatLaw loss, double heaterW = 0, double setC = double.PositiveInfinity,
-        HeatLaw? besides = null)
+        double capacity, double startC, double roomC, HeatLaw loss, double heaterW = 0,
+        double setC = double.PositiveInfinity, HeatLaw? besides = null)
     {
         ImmutableArray<ThermalLink> links = [new(0, 1, loss)];
         if (besides is not null) links = links.Add(new(0, 1, besides));

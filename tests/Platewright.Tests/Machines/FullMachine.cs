@@ -79,6 +79,7 @@ internal static class FullMachine
         wall_mm = 4
         wall_conductivity_w_mk = 0.19
         wall_capacity_j_m3k = 1_500_000
+        frame_capacity_j_k = 5000
         air_changes_per_h = 2
         can_be_vented = false
 

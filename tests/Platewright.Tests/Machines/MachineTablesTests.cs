@@ -66,6 +66,7 @@ public sealed class MachineTablesTests
             {
                 WallConductivityWMK = 0.19,
                 WallCapacityJM3K = 1_500_000,
+                FrameCapacityJK = 5000,
                 AirChangesPerHour = 2,
                 CanBeVented = false,
             },

@@ -6,6 +6,10 @@ namespace Platewright.Tests.Motion;
 public sealed record PhysicsCase(
     string Id, string Group, JsonElement Input, JsonElement Expected, JsonElement Tolerance)
 {
+    public string Title { get; init; } = "";
+
+    public string Source { get; init; } = "";
+
     /// <summary>
     /// Ids of the cases of some groups; "absent" alone where the file is, so that a test shows as skipped.
     /// </summary>
@@ -24,6 +28,8 @@ public sealed record PhysicsCase(
     }
 
     public double In(string key) => Input.GetProperty(key).GetDouble();
+
+    public double[] List(string key) => [.. Input.GetProperty(key).EnumerateArray().Select(Number)];
 
     public double InOr(string key, double otherwise) =>
         Input.TryGetProperty(key, out JsonElement value) ? value.GetDouble() : otherwise;
@@ -71,6 +77,10 @@ public sealed record PhysicsCase(
         using var document = JsonDocument.Parse(File.ReadAllText(path));
         return [.. document.RootElement.GetProperty("cases").EnumerateArray().Select(c => new PhysicsCase(
             c.GetProperty("id").GetString()!, c.GetProperty("group").GetString()!, c.GetProperty("input").Clone(),
-            c.GetProperty("expected").Clone(), c.GetProperty("tolerance").Clone()))];
+            c.GetProperty("expected").Clone(), c.GetProperty("tolerance").Clone())
+        {
+            Title = c.GetProperty("title").GetString()!,
+            Source = c.GetProperty("source").GetString()!,
+        })];
     }
 }

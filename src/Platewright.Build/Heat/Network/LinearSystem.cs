@@ -1,6 +1,6 @@
 namespace Platewright.Build.Heat.Network;
 
-/// <summary>Solves A·x = b for a small dense A by elimination with row exchange. Keeps the factors for more than one b.</summary>
+/// <summary>Solves A·x = b for a small dense A by elimination with row exchange; the factors serve several b.</summary>
 internal sealed class LinearSystem(int size)
 {
     private readonly int[] _order = new int[size];

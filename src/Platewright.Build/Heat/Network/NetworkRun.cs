@@ -8,13 +8,13 @@ namespace Platewright.Build.Heat.Network;
 internal sealed class NetworkRun
 {
     // Error of one step, K; what the state is known to near an event, K and W; and of step sizes, s.
-    private const double StepErrorK = 1e-5, EventValue = 1e-8, FirstStepS = 1, LeastStepS = 1e-9;
+    private const double StepErrorK = 1e-4, EventValue = 1e-8, FirstStepS = 1, LeastStepS = 1e-9;
 
     private const double Safety = 0.9, LeastChange = 0.2, MostChange = 6, ErrorOrder = 4;
 
     private const double SlopeShare = 1e-3;
 
-    private const int MostRefinements = 60, MostSteps = 200_000;
+    private const int MostRefinements = 60, RootHalvings = 8, MostSteps = 200_000;
 
     private readonly ThermalNetwork _network;
     private readonly HeatBalance _balance;
@@ -46,7 +46,7 @@ internal sealed class NetworkRun
 
     public double TimeS { get; private set; }
 
-    /// <summary>Heat of every node over the reference, J (held nodes: what they took), then each heater's energy, J.</summary>
+    /// <summary>Heat of every node over the reference, J (held: what it took), then each heater's energy, J.</summary>
     public ReadOnlySpan<double> State => _state;
 
     public ReadOnlySpan<double> TemperatureC => _temperature;
@@ -137,7 +137,7 @@ internal sealed class NetworkRun
     private double Root(RunStep taken, int e, Goal[] goals, double end)
     {
         double low = 0, high = end;
-        for (int i = 0; i < MostRefinements / 2; i++)
+        for (int i = 0; i < RootHalvings; i++)
         {
             double middle = 0.5 * (low + high);
             if (Value(taken, middle, e, goals) > 0) high = middle; else low = middle;

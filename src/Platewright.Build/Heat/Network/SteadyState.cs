@@ -1,6 +1,6 @@
 namespace Platewright.Build.Heat.Network;
 
-/// <summary>Where a network ends: all temperatures at which nothing changes any more, and what the heaters draw there.</summary>
+/// <summary>Where a network ends: nothing changes any more, and the heaters draw what they draw there.</summary>
 /// <param name="TemperatureC">Of every node, °C.</param>
 /// <param name="PowerW">Of every heater, W.</param>
 public sealed record SteadyState(double[] TemperatureC, double[] PowerW)

@@ -34,7 +34,7 @@ internal sealed class ThermostatEvents(ThermalNetwork network, HeatBalance balan
         return broken - Hysteresis;
     }
 
-    /// <summary>Changes the mode of the heater whose condition broke, and of those that feel it through the supply.</summary>
+    /// <summary>Changes the heater whose condition broke, and those that feel it through the supply.</summary>
     public void Switch(int index, ReadOnlySpan<double> temperatureC)
     {
         int switched = index / PerHeater;
