@@ -38,8 +38,10 @@ internal static class MachineNewCommand
         {
             string path = parsed.GetRequiredValue(file);
             RefuseExisting(path);
-            KnownMachine known = options.Of(parsed, path, screen.Asks ? new Questions(screen.Messages, screen.Input, cancel) : null);
+            Questions? questions = screen.Asks ? new Questions(screen.Messages, screen.Input, cancel) : null;
+            (KnownMachine known, MeasuredJob? job) = options.Of(parsed, path, questions, cancel);
             FilledMachine filled = MachineFiller.Fill(known);
+            if (job is not null) filled = JobCalibration.Fit(filled, job.Timing, job.Seconds);
             Save(path, filled);
             screen.Result.WriteLine($"Wrote {path.Replace('\\', '/')}: {filled.Machine.Ranges.Count} values are typical ones with a range.");
             Sentences.Write(screen.Result, "To check", filled.Notes);

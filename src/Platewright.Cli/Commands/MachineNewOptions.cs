@@ -23,20 +23,40 @@ internal sealed class MachineNewOptions
 
     private readonly Option<double?> _bedC = Options.Number("--bed-c", "°C", "Temperature that --bed-minutes means (default 60).");
 
+    private readonly Option<string?> _job = Text(
+        "--job", "MODEL,TIME", "One job you timed, from start to finish: a model file and h:min or N min, as bracket.stl,2:35.");
+
+    private readonly Option<string> _recipe = new("--recipe")
+    {
+        HelpName = "R",
+        DefaultValueFactory = _ => "use",
+        Description = "The recipe that job was built with: a recipe file or a bundled one.",
+    };
+
+    private readonly Option<string> _material = new("--material")
+    {
+        HelpName = "T",
+        DefaultValueFactory = _ => "PLA",
+        Description = "What that job was built of.",
+    };
+
     private readonly Option<string?> _price = Text("--price", "N CUR", "What it cost, as \"450 EUR\".");
 
     public void AddTo(Command command)
     {
-        foreach (Option option in new Option[] { _name, _size, _enclosure, _watts, _bedMinutes, _bedC, _price })
-            command.Options.Add(option);
+        Option[] all = [_name, _size, _enclosure, _watts, _bedMinutes, _bedC, _job, _recipe, _material, _price];
+        foreach (Option option in all) command.Options.Add(option);
     }
 
     /// <param name="parsed">The command line.</param>
     /// <param name="path">The file to write, which names the machine where nothing else does.</param>
     /// <param name="questions">Null where nobody can be asked.</param>
+    /// <param name="cancel">Stops the work.</param>
     /// <exception cref="DescriptionException">An answer is not right, or the size is not known.</exception>
-    public KnownMachine Of(ParseResult parsed, string path, Questions? questions)
+    public (KnownMachine Known, MeasuredJob? Job) Of(ParseResult parsed, string path, Questions? questions, CancellationToken cancel)
     {
+        Recipe recipe = RecipeCatalog.Find(parsed.GetRequiredValue(_recipe));
+        Material material = MaterialCatalog.Get(parsed.GetRequiredValue(_material));
         string name = Checked(parsed.GetValue(_name) ?? Path.GetFileNameWithoutExtension(path));
         double? bedC = parsed.GetValue(_bedC);
         BuildVolume volume = Answer(
@@ -50,8 +70,12 @@ internal sealed class MachineNewOptions
         Answered<BedWarmUp?>? warmUp = Answer(
             _bedMinutes, "4. How many minutes does the bed take from cold? As 4 to 60 (°C); none if it is not heated.",
             t => new Answered<BedWarmUp?>(MachineAnswers.WarmUp(t, bedC)));
-        Price? price = Answer(_price, "5. What did it cost? As 450 EUR.", MachineAnswers.Price);
-        return new KnownMachine(name, volume)
+        MeasuredJob? job = Answer(
+            _job, "5. One job you timed, from start to finish? Model file and time, as bracket.stl, 2:35 "
+            + $"(taken as built of {material.Name} with the recipe {recipe.Id}).",
+            t => MeasuredJob.Of(t, recipe, material, cancel));
+        Price? price = Answer(_price, "6. What did it cost? As 450 EUR.", MachineAnswers.Price);
+        return (new KnownMachine(name, volume)
         {
             Closed = closed is null ? null : closed == "closed",
             SupplyW = power is { Value.OfBed: false } ? power.Value.Watts : null,
@@ -59,7 +83,7 @@ internal sealed class MachineNewOptions
             HeatedBed = warmUp is null or { Value: not null },
             BedWarmUp = warmUp?.Value,
             Price = price,
-        };
+        }, job);
 
         T? Answer<T>(Option<string?> option, string question, Func<string, T> read)
             where T : class => parsed.GetValue(option) is { } text ? read(text) : questions?.Ask(question, read);

@@ -15,6 +15,9 @@ public static class JobCalibration
     /// <summary>How far one job's time may be off for other reasons: our choice.</summary>
     public const double OneJobDoubt = 0.1;
 
+    // How far beyond the ends the time may still speak of the drives: an estimate may miss by that much. Our choice.
+    private const double Beyond = 0.25;
+
     private const double CloseEnough = 2e-3;
 
     private const int MostTrials = 25;
@@ -31,15 +34,22 @@ public static class JobCalibration
         MachineParameter[] moved = [.. Keys.Select(k => MachineParameters.Find(k)!).Where(p => p.RangeOf(filled.Machine) is not null)];
         if (moved.Length == 0) return Told(filled, "The measured job changes nothing: speed and acceleration are stated.");
         (double slowest, double fastest) = (Seconds(-1), Seconds(1));
-        if (measuredS > slowest || measuredS < fastest)
+        string plausible = $"The job took {Minutes(measuredS)}; for such a machine between {Minutes(fastest)} and "
+            + $"{Minutes(slowest)} is plausible";
+        if (measuredS > slowest * (1 + Beyond) || measuredS < fastest * (1 - Beyond))
         {
             return Told(
-                filled, $"The job took {Minutes(measuredS)}, but between {Minutes(fastest)} and {Minutes(slowest)} is plausible "
-                + "for such a machine; speed and acceleration stay at their typical values. Check the time, the recipe, and "
+                filled, $"{plausible}. Speed and acceleration stay at their typical values: check the time, the recipe, and "
                 + "whether waiting was counted.");
         }
         double found = Place(measuredS);
         (double low, double high) = (Place(measuredS * (1 + OneJobDoubt)), Place(measuredS * (1 - OneJobDoubt)));
+        if (found is -1 or 1)
+        {
+            // The end itself would leave no range; all on this side of the typical value stays possible.
+            (low, high) = found < 0 ? (-1, 0) : (0, 1);
+            filled = Told(filled, $"{plausible}. Speed and acceleration are taken from that end; the rest lies elsewhere.");
+        }
         Machine machine = filled.Machine;
         var (ranges, origins) = (machine.Ranges, filled.Origins);
         foreach (MachineParameter p in moved)

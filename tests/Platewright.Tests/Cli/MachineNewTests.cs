@@ -1,3 +1,5 @@
+using System.Globalization;
+using System.Text.Json;
 using Platewright.Machines;
 using Platewright.Tests.Study;
 
@@ -49,6 +51,32 @@ public sealed class MachineNewTests : IDisposable
         Assert.Null(machine.HeatsTo);
     }
 
+    [Theory]
+    [InlineData(0.96)]
+    [InlineData(1.2)]
+    public void New_MeasuredJob_IsWhatTheEstimateThenSays(double factor)
+    {
+        string model = _folder["block.stl"], guess = _folder["guess.toml"], fitted = _folder["fitted.toml"];
+        TestModels.WriteBox(model, 60, 50, 30);
+        string[] known = ["--size", "220,220,250", "--enclosure", "open", "--bed-minutes", "3"];
+        Assert.Equal(0, BuiltCommand.Run(["machine", "new", guess, .. known]).ExitCode);
+        double minutes = Minutes(guess) * factor;
+
+        CommandResult result = BuiltCommand.Run(
+            ["machine", "new", fitted, .. known, "--job", string.Create(CultureInfo.InvariantCulture, $"{model},{minutes:0.00} min")]);
+
+        Assert.True(result.ExitCode == 0, result.Error);
+        Assert.InRange(Minutes(fitted) / minutes, 0.98, 1.02);
+        Assert.Contains("# from the job measured at", File.ReadAllText(fitted), StringComparison.Ordinal);
+
+        double Minutes(string machine)
+        {
+            CommandResult estimate = BuiltCommand.Run("estimate", model, "--machine", machine, "--recipe", "use", "--material", "PLA", "--json");
+            JsonElement time = JsonDocument.Parse(estimate.Output).RootElement.GetProperty("estimates")[0].GetProperty("time_s");
+            return (time.GetProperty("total").GetDouble() - time.GetProperty("release").GetDouble()) / 60;
+        }
+    }
+
     [Fact]
     public void New_ExistingFile_IsNotTouched()
     {
@@ -68,6 +96,8 @@ public sealed class MachineNewTests : IDisposable
     [InlineData("--watts", "--size", "200,200,200", "--watts", "lots")]
     [InlineData("--bed-minutes", "--size", "200,200,200", "--bed-minutes", "0")]
     [InlineData("--bed-minutes", "--size", "200,200,200", "--bed-minutes", "4", "--bed-c", "20")]
+    [InlineData("--job", "--size", "200,200,200", "--job", "absent.stl,2:35")]
+    [InlineData("--job", "--size", "200,200,200", "--job", "absent.stl,155")]
     [InlineData("--price", "--size", "200,200,200", "--price", "450")]
     [InlineData("--name", "--size", "200,200,200", "--name", "***")]
     public void New_WrongAnswer_Exits2NamingTheOption(string option, params string[] arguments)

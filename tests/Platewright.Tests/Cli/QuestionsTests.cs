@@ -48,6 +48,19 @@ public sealed class QuestionsTests
     [Fact]
     public void WarmUp_None_IsABedThatIsNotHeated() => Assert.Null(MachineAnswers.WarmUp("none"));
 
+    [Theory]
+    [InlineData("2:35", 9300)]
+    [InlineData(" 0:05:30", 330)]
+    [InlineData("155 min", 9300)]
+    [InlineData("2.5h", 9000)]
+    [InlineData("90 minutes", 5400)]
+    [InlineData("155", null)]
+    [InlineData("2:75", null)]
+    [InlineData("0:00", null)]
+    [InlineData("-5 min", null)]
+    [InlineData("min", null)]
+    public void SpokenTime_IsReadOrNot(string text, int? seconds) => Assert.Equal(seconds, SpokenTime.Seconds(text));
+
     private static (Questions Questions, StringWriter Shown) Of(string typed)
     {
         StringWriter shown = new(CultureInfo.InvariantCulture);

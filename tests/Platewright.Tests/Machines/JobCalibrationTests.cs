@@ -45,6 +45,17 @@ public sealed class JobCalibrationTests
     }
 
     [Fact]
+    public void Fit_TimeALittleBeyondTheFastest_TakesThatEndAndKeepsARange()
+    {
+        double fastest = Moves(AtEnd(Filled, r => r.High));
+        FilledMachine fitted = JobCalibration.Fit(Filled, Moves, fastest * 0.9);
+
+        Assert.Equal(fastest, Moves(fitted.Machine), 6);
+        Assert.Equal(new ValueRange(180, 300), fitted.Machine.Ranges["motion.speed_mm_s"]);
+        Assert.Contains("from that end", Assert.Single(fitted.Notes), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Fit_StatedDrives_AreNotMoved()
     {
         FilledMachine stated = Filled with
