@@ -96,6 +96,7 @@ public static class MachineFileWriter
         text.Add(Walls, "wall_mm", e.WallMm);
         text.Add(Walls, "wall_conductivity_w_mk", e.WallConductivityWMK);
         text.Add(Walls, "wall_capacity_j_m3k", e.WallCapacityJM3K);
+        text.Add(Walls, "frame_capacity_j_k", e.FrameCapacityJK);
         text.Add(Walls, "air_changes_per_h", e.AirChangesPerHour);
         text.Add(Walls, "can_be_vented", e.CanBeVented);
 

@@ -22,7 +22,7 @@ public static class MachineFiller
     private static readonly string[] TypicalOfWalls =
     [
         "heating.enclosure.wall_mm", "heating.enclosure.wall_conductivity_w_mk", "heating.enclosure.wall_capacity_j_m3k",
-        "heating.enclosure.air_changes_per_h",
+        "heating.enclosure.frame_capacity_j_k", "heating.enclosure.air_changes_per_h",
     ];
 
     public static FilledMachine Fill(KnownMachine known)

@@ -7,6 +7,8 @@ internal static partial class TypicalValues
 
     private const double Cm2PerM2 = 1e4;
 
+    private const double BesideBedM = 0.12;
+
     // 3 mm of aluminium store 7300 J/(K·m²), 4 mm of glass 8000, 0.8 mm of steel 3000 (density × specific heat).
     private const string BedPlates = "3 mm aluminium, and mostly a sheet of glass or steel on it";
 
@@ -37,6 +39,13 @@ internal static partial class TypicalValues
         yield return Same("heating.enclosure.wall_conductivity_w_mk", TypicalValue.Of(0.2, 0.17, 0.25, Polycarbonate));
         yield return Same(
             "heating.enclosure.wall_capacity_j_m3k", TypicalValue.Of(1_440_000, 1_400_000, 1_800_000, Polycarbonate));
+        yield return new("heating.enclosure.frame_capacity_j_k", kind =>
+        {
+            // About a cube around the bed and the room that drives take beside it.
+            double side = (Math.Sqrt(kind.SurfaceM2) + BesideBedM) * 1e3, usual = Enclosure.UsualFrameJK(side, side, side);
+            const double least = 0.4, most = 2;
+            return TypicalValue.Of(usual, least * usual, most * usual);
+        });
         yield return Same("heating.enclosure.air_changes_per_h", Typical(1, 0.2, 6));
     }
 
