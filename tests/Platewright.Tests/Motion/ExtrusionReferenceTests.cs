@@ -1,3 +1,4 @@
+using Platewright.Build.Heat;
 using Platewright.Build.Motion;
 
 namespace Platewright.Tests.Motion;
@@ -24,8 +25,8 @@ public sealed class ExtrusionReferenceTests
             "length_m" => new Filament(c.In("diameter_mm")).LengthMm(c.In("mass_kg") * 1000, c.In("density_g_cm3")) / 1000,
             "g_per_m" => new Filament(c.In("diameter_mm")).MassG(1000, c.In("density_g_cm3")),
             "rate_mm3_s" => RateOfMove(c),
-            "power_W" => MeltHeat.PowerW(
-                c.In("density_kg_m3"), c.In("cp_J_kgK"), c.In("rate_mm3_s"), c.In("nozzle_C") - c.In("feed_C")),
+            "power_W" => Melt.PowerW(
+                c.In("rate_mm3_s"), c.In("density_kg_m3") / 1000, c.In("cp_J_kgK"), c.In("feed_C"), c.In("nozzle_C")),
             _ => null,
         });
     }
