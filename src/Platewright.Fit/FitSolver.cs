@@ -1,4 +1,5 @@
 using Platewright.Fit.Search;
+using Platewright.Geometry;
 using Platewright.Machines;
 
 namespace Platewright.Fit;
@@ -41,6 +42,14 @@ public static class FitSolver
         FitResult Judge(Ways ways, Placing tiltedPlacing) =>
             VerdictRules.Judge(part, volume, resting, tiltedPlacing, ways, allowance, options, stop);
     }
+
+    /// <summary>The largest scale of a part that stands at a rotation and may be turned about the vertical.</summary>
+    /// <param name="part">The part.</param>
+    /// <param name="machine">The machine.</param>
+    /// <param name="standing">How it stands; its turn about the vertical does not matter.</param>
+    /// <exception cref="ArgumentException">The machine's margins leave no room.</exception>
+    public static WayOfFitting Standing(PreparedPart part, Machine machine, Rotation standing) =>
+        new Placing(part, UsableVolume.Of(machine), part.Shape.BrimMm).Standing(standing);
 
     private static (WayOfFitting Way, double UpperBound) Tilt(
         PreparedPart part, UsableVolume volume, Placing placing, WayOfFitting known, double gap, FitOptions options,

@@ -36,6 +36,9 @@ internal sealed class Placing(PreparedPart part, UsableVolume volume, double bri
         return best ?? Upright();
     }
 
+    /// <summary>Standing at a rotation, at any turn about the vertical.</summary>
+    public WayOfFitting Standing(Rotation rotation) => LayTurned(new Shadow(part.Grid, rotation), 0);
+
     /// <summary>Exactly this rotation.</summary>
     public WayOfFitting At(Rotation rotation)
     {

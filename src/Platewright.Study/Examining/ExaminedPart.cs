@@ -48,6 +48,9 @@ public sealed record ExaminedPart
 
     public required IReadOnlyList<Finding> Findings { get; init; }
 
+    /// <summary>Content hash of its mesh: equal meshes share their estimates, whatever file they lie in.</summary>
+    public required string MeshKey { get; init; }
+
     /// <summary>What tells whether another part is the same shape; null where the mesh has no area.</summary>
     public ShapeSignature? Signature { get; init; }
 
@@ -66,6 +69,14 @@ public sealed record ExaminedPart
     public static ConvexHull HullOf(byte[] packed) => ConvexHull.Of(MemoryMarshal.Cast<byte, Vec3>(packed));
 
     public static byte[] Packed(ConvexHull hull) => MemoryMarshal.AsBytes(hull.Vertices).ToArray();
+
+    public static string KeyOf(Mesh mesh)
+    {
+        using var hash = IncrementalHash.CreateHash(HashAlgorithmName.SHA256);
+        hash.AppendData(MemoryMarshal.AsBytes(mesh.Vertices));
+        hash.AppendData(MemoryMarshal.AsBytes(mesh.Corners));
+        return Convert.ToHexStringLower(hash.GetHashAndReset());
+    }
 
     public static string KeyOf(byte[] hull) => Convert.ToHexStringLower(SHA256.HashData(hull));
 }

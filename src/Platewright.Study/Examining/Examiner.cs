@@ -27,7 +27,7 @@ internal static class Examiner
         return new Examination(parts, unusable);
     }
 
-    private static IEnumerable<ModelPart> Separated(ModelPart part)
+    internal static IEnumerable<ModelPart> Separated(ModelPart part)
     {
         IReadOnlyList<Mesh> pieces = ShellSeparation.Separate(part.Mesh);
         return pieces.Count < 2
@@ -64,6 +64,7 @@ internal static class Examiner
             ThinnestWallMm = report.ThinnestWallMm,
             Findings = [.. file.Notes.Select(n => new Finding(n.Code, 1, n.Message)), .. report.Findings],
             Hull = ExaminedPart.Packed(hull),
+            MeshKey = ExaminedPart.KeyOf(part.Mesh),
             Signature = options.ForStudy ? ShapeSignature.Of(report.Mesh, hull) : null,
             Look = options.ForStudy ? PartLook.Of(report.Mesh) : null,
         };

@@ -7,11 +7,14 @@ namespace Platewright.Study.Store;
 public sealed record Stage(string Name, int Version)
 {
     /// <summary>A model file read, measured and judged: what is known of each of its parts, its look included.</summary>
-    public static readonly Stage Examine = new("examine", 3);
+    public static readonly Stage Examine = new("examine", 4);
 
     /// <summary>One part on one machine.</summary>
     public static readonly Stage Fit = new("fit", 5);
 
     /// <summary>The smallest volumes that hold a part.</summary>
     public static readonly Stage Need = new("need", 5);
+
+    /// <summary>One part built on one machine: pose, time, material, energy.</summary>
+    public static readonly Stage Estimate = new("estimate", 1);
 }
