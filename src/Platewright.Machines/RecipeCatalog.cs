@@ -15,6 +15,9 @@ public static class RecipeCatalog
             .ThenBy(r => r.Walls),
     ];
 
+    /// <summary>What is taken where no recipe is named: everyday parts.</summary>
+    public static Recipe Usual { get; } = FindBundled("use")!;
+
     /// <summary>A bundled recipe by id or name, case aside, or the recipe of a TOML file.</summary>
     /// <exception cref="DescriptionException">There is no such recipe, or its file is not right.</exception>
     public static Recipe Find(string nameOrPath)

@@ -47,6 +47,14 @@ public static class BuildEstimator
         };
     }
 
+    /// <summary>From the first move to the last, s: enough to compare poses.</summary>
+    public static double BuildingSeconds(PartPaths part, MachineHeat heat, CancellationToken cancel)
+    {
+        LayerTimes layers = LayerSampler.Run(part, heat.Machine, heat.Material, full: false, SamplePhase, cancel);
+        double least = part.Recipe.MinimumLayerTimeFor(heat.Material);
+        return layers.Layers.Sum(l => Math.Max(least, l.TotalS));
+    }
+
     private const double SamplePhase = 0.5;
 
     private static (double Low, double High) Spread(double middle, double a, double b) => middle > 0

@@ -27,12 +27,13 @@ internal static class StudyCommand
             DefaultValueFactory = _ => "out",
         };
         Option<bool> noModels = new("--no-models") { Description = "Leave the geometry of the models out of the results; pictures stay." };
+        Option<bool> noEstimates = new("--no-estimates") { Description = "Leave out time, material and energy, which take longest." };
         Option<string?> storeFolder = Options.Store();
         Option<bool> json = Options.Json();
         MachineChoice machines = new();
         Command command = new("study", "Study a body of work: which machine can make which part, how sure that is, what a larger one would win.")
         {
-            path, folder, json, noModels, storeFolder,
+            path, folder, json, noModels, noEstimates, storeFolder,
         };
         machines.AddTo(command);
         command.SetAction(parsed =>
@@ -43,7 +44,8 @@ internal static class StudyCommand
                 screen.Error.WriteLine($"The folder holds a study file; to use it: platewright study {file}");
             using ResultStore store = ResultStore.Open(parsed.GetValue(storeFolder) ?? StoreFolder.Usual());
             StudyOutcome outcome = ProgressDisplay.During(
-                screen, progress => StudyPipeline.Run(source, withModels: !parsed.GetValue(noModels), store, progress, cancel));
+                screen, progress => StudyPipeline.Run(
+                    source, withModels: !parsed.GetValue(noModels), withEstimates: !parsed.GetValue(noEstimates), store, progress, cancel));
             StudyDocument study = outcome.Document with { Seconds = Stopwatch.GetElapsedTime(start).TotalSeconds };
             IReadOnlyList<string> written = Write(study, parsed.GetRequiredValue(folder));
             store.Trim(StoreBytes);

@@ -19,6 +19,7 @@ internal sealed class StudyView(StudyDocument study, IAnsiConsole console, int c
         WriteVerdicts();
         WriteCoverage();
         WriteDeciding();
+        WriteBuilds();
         Sentences.Write(console, "Findings", Findings());
         Sentences.Write(console, "Alike", study.Alike.Select(a => a.Message));
         Sentences.Write(console, "Not used", study.Unusable.Select(u => u.Error));
@@ -88,6 +89,27 @@ internal sealed class StudyView(StudyDocument study, IAnsiConsole console, int c
                     (m.Parts.Count > MostDeciding ? $" and {m.Parts.Count - MostDeciding} more" : "")),
         ];
         Sentences.Write(console, "Parts that decide it", lines);
+    }
+
+    private void WriteBuilds()
+    {
+        if (study.Machines.All(m => m.Builds is null)) return;
+        console.WriteLine();
+        console.MarkupLine("[bold]Building all it can make[/], each copy by itself; the range is 95 % and holds for the sum as a whole");
+        TextGrid grid = new(columns);
+        grid.Add(
+            "", new Cell("parts", "bold"), new Cell("time", "bold"), new Cell("warm-up and release", "bold"),
+            new Cell("material", "bold"), new Cell("energy", "bold"), new Cell("peak", "bold"));
+        for (int m = 0; m < study.Machines.Count; m++)
+        {
+            if (study.Machines[m].Builds is not { } b) continue;
+            grid.Add(
+                $"{Letter(m)}  {study.Machines[m].Name}", $"{b.Parts}",
+                $"{DurationText.Of(b.TimeS)} ({DurationText.Of(b.LowTimeS)} to {DurationText.Of(b.HighTimeS)})",
+                $"{100 * b.WarmUpShare:0} %", $"{b.MassG / 1000:0.00} kg",
+                b.EnergyKwh is { } kwh ? $"{kwh:0.0} kWh" : "not counted", b.PeakPowerW is { } peak ? $"{peak:0} W" : "");
+        }
+        grid.Write(console);
     }
 
     private IEnumerable<string> Findings() => study.Parts.SelectMany(p => p.Findings.Select(f => $"{p.Name}: {f.Message}"));

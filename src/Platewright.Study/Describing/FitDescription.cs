@@ -8,14 +8,15 @@ namespace Platewright.Study.Describing;
 /// <summary>A fit as the documents show it.</summary>
 internal static class FitDescription
 {
-    public static PartFitDocument Of(string machine, JudgedFit judged)
+    public static PartFitDocument Of(string machine, JudgedFit judged, PartEstimateDocument? estimate)
     {
         FitResult fit = judged.Fit;
         return new PartFitDocument(
             machine, fit.Verdict.Code(), fit.Verdict.CountsAs(), fit.Tight, judged.CanMake, fit.Proved, fit.Pieces, judged.Reasons,
             Of(fit.AsDrawn) with { Rotation = null }, Of(fit.Upright), Of(fit.Turned),
             Of(fit.Tilted, fit.UpperBound), fit.ClearanceMm,
-            new PoseDocument(fit.Pose.Scale, Numbers(fit.Pose.Rotation), MachineDescription.Numbers(fit.Pose.Translation)));
+            new PoseDocument(fit.Pose.Scale, Numbers(fit.Pose.Rotation), MachineDescription.Numbers(fit.Pose.Translation)),
+            estimate);
     }
 
     public static FitRowDocument RowOf(string file, string? part, string machine, JudgedFit judged, double seconds)

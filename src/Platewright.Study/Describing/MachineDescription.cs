@@ -7,11 +7,13 @@ namespace Platewright.Study.Describing;
 /// <summary>A machine as the documents show it.</summary>
 internal static class MachineDescription
 {
-    public static MachineDocument Of(Machine machine, CoverageDocument coverage) => new(
+    public static MachineDocument Of(
+        Machine machine, CoverageDocument coverage, BuildsDocument? builds, IReadOnlyList<CycleDocument> cycles) => new(
         machine.Id, machine.Name, machine.Generic, Of(machine.BuildVolume), Of(machine.Margins),
         [.. machine.KeepOuts.Select(k => new BoxDocument(Numbers(k.Min), Numbers(k.Max)))],
         Of(machine.HeatsTo), machine.Enclosed, machine.Price is { } p ? new PriceDocument(p.Amount, p.Currency) : null,
-        machine.FootprintMm is { } f ? [f.X, f.Y] : null, machine.Note, UsableVolume.EdgeMm(machine), coverage);
+        machine.FootprintMm is { } f ? [f.X, f.Y] : null, machine.Note, UsableVolume.EdgeMm(machine), coverage,
+        builds, cycles);
 
     public static HeatDocument? Of(HeatLimits? heat) => heat is null ? null : new(heat.NozzleC, heat.BedC, heat.ChamberC);
 

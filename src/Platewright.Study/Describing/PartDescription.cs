@@ -21,7 +21,7 @@ internal static class PartDescription
             size, found?.TightestBoxMm ?? [.. size.OrderDescending()], found is null ? size[0] * size[1] * size[2] : found.VolumeMm3,
             found?.Triangles ?? 0, found?.Closed ?? true, found?.ThinnestWallMm, ModelDescription.Of(found?.Findings ?? []),
             NeedDescription.Of(studied.Need),
-            [.. studied.Fits.Select((f, m) => FitDescription.Of(machines[m].Id, f))], withModels ? look.Model : null, look.Picture);
+            [.. studied.Fits.Select((f, m) => FitDescription.Of(machines[m].Id, f, studied.Estimates[m]))], withModels ? look.Model : null, look.Picture);
     }
 
     private static AllowanceDocument Of(Allowance a) => new(a.Turn, a.Tilt, a.LeastScale < 1, a.Cut, a.LeastScale);

@@ -10,11 +10,11 @@ internal static class StudyDescription
 {
     public static StudyDocument Of(
         StudyPlan plan, StudyWork work, IReadOnlyList<Fitting> fittings,
-        IReadOnlyList<AlikeDocument> alike, bool withModels)
+        IReadOnlyList<IReadOnlyList<PartEstimateDocument?>>? estimates, IReadOnlyList<AlikeDocument> alike, bool withModels)
     {
-        JudgedStudy study = JudgedStudy.Of(plan, work, fittings);
+        JudgedStudy study = JudgedStudy.Of(plan, work, fittings, estimates);
         Coverage[] coverage = [.. plan.Machines.Select((_, i) => CoverageDescription.Of(study, i))];
-        MachineDocument[] machines = [.. plan.Machines.Zip(coverage, (m, c) => MachineDescription.Of(m, CoverageDescription.Of(c)))];
+        MachineDocument[] machines = [.. plan.Machines.Select((m, i) => MachineDescription.Of(m, CoverageDescription.Of(coverage[i]), BuildsDescription.Of(study, i), CycleDescription.Of(study, i)))];
         Headline headline = Headline.Of(
             [.. machines.Zip(coverage, (m, c) => new MachineStanding(m.Name, m.EdgeMm, c.CanMake))], plan.Options.Confidence);
         return new StudyDocument

@@ -37,11 +37,14 @@ public sealed record StudyDocument
 public sealed record StudyOptionsDocument(double TightMm, double LeastScale, double BeadWidthMm, double Confidence, double Tolerance);
 
 /// <param name="Id">Unique in the document; what fits refer to.</param>
+/// <param name="Builds">All parts it takes whole, built once in their quantity; null where nothing was estimated.</param>
+/// <param name="Cycles">One for each material of the study it reaches.</param>
 /// <param name="EdgeMm">Where the machine stands on the size line: edge of the cube with its usable volume, mm.</param>
 public sealed record MachineDocument(
     string Id, string Name, bool Generic, BuildVolumeDocument BuildVolume, MarginsDocument MarginsMm,
     IReadOnlyList<BoxDocument> KeepOutsMm, HeatDocument? HeatsTo, bool? Enclosed, PriceDocument? Price,
-    IReadOnlyList<double>? FootprintMm, string? Note, double EdgeMm, CoverageDocument Coverage);
+    IReadOnlyList<double>? FootprintMm, string? Note, double EdgeMm, CoverageDocument Coverage,
+    BuildsDocument? Builds, IReadOnlyList<CycleDocument> Cycles);
 
 /// <param name="Shape">box, cylinder or prism; only its own fields are present.</param>
 public sealed record BuildVolumeDocument(
@@ -112,10 +115,11 @@ public sealed record AllowanceDocument(bool Turn, bool Tilt, bool Scale, bool Cu
 public sealed record FindingDocument(string Code, int Count, string Message);
 
 /// <summary>One part on one machine, as the contract's <c>fit</c> says it, plus the pose to draw.</summary>
+/// <param name="Estimate">What building it takes; null where it is not taken whole, or cannot be or was not estimated.</param>
 public sealed record PartFitDocument(
     string Machine, string Verdict, string CountsAs, bool Tight, bool CanMake, bool Proved, int Pieces,
     IReadOnlyList<string> Reasons, WayDocument AsDrawn, WayDocument Upright, WayDocument Turned, WayDocument Tilted,
-    double ClearanceMm, PoseDocument Pose);
+    double ClearanceMm, PoseDocument Pose, PartEstimateDocument? Estimate);
 
 /// <param name="Rotation">Unit quaternion w, x, y, z; null for <c>as_drawn</c>.</param>
 /// <param name="UpperBound">Only for <c>tilted</c>.</param>

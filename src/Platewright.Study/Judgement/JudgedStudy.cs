@@ -2,13 +2,16 @@ using System.Collections.Immutable;
 using Platewright.Fit;
 using Platewright.Machines;
 using Platewright.Sizing;
+using Platewright.Study.Documents;
 using Platewright.Study.Pipeline;
 
 namespace Platewright.Study.Judgement;
 
 /// <summary>A part with its fit on every machine and what it needs.</summary>
 /// <param name="Fits">One for each machine, in order.</param>
-internal sealed record StudiedPart(StudyPart Part, IReadOnlyList<JudgedFit> Fits, PartNeed Need)
+/// <param name="Estimates">One for each machine, null where there is none.</param>
+internal sealed record StudiedPart(
+    StudyPart Part, IReadOnlyList<JudgedFit> Fits, PartNeed Need, IReadOnlyList<PartEstimateDocument?> Estimates)
 {
     public string Id => Part.Id;
 
@@ -35,14 +38,16 @@ internal sealed record JudgedStudy(StudyPlan Plan, IReadOnlyList<StudiedProject>
     public ImmutableArray<Machine> Machines => Plan.Machines;
 
     public static JudgedStudy Of(
-        StudyPlan plan, StudyWork work, IReadOnlyList<Fitting> fittings)
+        StudyPlan plan, StudyWork work, IReadOnlyList<Fitting> fittings,
+        IReadOnlyList<IReadOnlyList<PartEstimateDocument?>>? estimates)
     {
         StudiedPart[] parts =
         [
             .. work.Parts.Select((part, i) => new StudiedPart(
                 part,
                 [.. fittings[i].Fits.Select((f, m) => JudgedFit.Of(f, plan.Machines[m], part.Material, part.Examined?.ThinnestWallMm, plan.Options.BeadWidthMm))],
-                NeedOf(part, fittings[i].Need))),
+                NeedOf(part, fittings[i].Need),
+                estimates?[i] ?? [.. plan.Machines.Select(_ => (PartEstimateDocument?)null)])),
         ];
         return new JudgedStudy(plan,
         [

@@ -1,7 +1,7 @@
 using System.Globalization;
+using Platewright.Build.Heat;
 using Platewright.Fit;
 using Platewright.Machines;
-using Platewright.Sizing;
 
 namespace Platewright.Study.Judgement;
 
@@ -9,7 +9,10 @@ namespace Platewright.Study.Judgement;
 public static class Obstacles
 {
     /// <param name="fit">How the part fits.</param>
-    /// <param name="machine">Where it does not say what it heats to, heat is not judged.</param>
+    /// <param name="machine">
+    /// Judged by what it says it heats to and by the steady state of the heaters it describes; where it does neither, heat is not
+    /// judged.
+    /// </param>
     /// <param name="material">Null where none is named; then heat is not judged.</param>
     /// <param name="thinnestWallMm">As drawn, mm; null where it is not known.</param>
     /// <param name="beadWidthMm">Width of one bead, mm.</param>
@@ -19,17 +22,11 @@ public static class Obstacles
     {
         List<string> found = [];
         if (material is not null)
-            found.AddRange(HeatCheck.Of(machine.HeatsTo, material.Needs).Missing.Select(missing => Say(material, missing)));
+            found.AddRange(HeatReach.Of(machine, material).Sentences);
         double scale = fit.Verdict == Verdict.Scaled ? fit.Pose.Scale : 1;
         if (thinnestWallMm * scale < beadWidthMm)
             found.Add($"Its thinnest wall, about {Number(thinnestWallMm!.Value * scale)} mm, is below one bead of {Number(beadWidthMm)} mm.");
         return found;
-    }
-
-    private static string Say(Material material, HeatShortfall missing)
-    {
-        string has = missing.ReachedC > 0 ? $"this machine reaches {Number(missing.ReachedC)} °C" : "this machine does not heat it";
-        return $"{material.Name} needs a {missing.What.ToString().ToLowerInvariant()} of {Number(missing.NeededC)} °C; {has}.";
     }
 
     private static string Number(double value) => value.ToString("0.##", CultureInfo.InvariantCulture);

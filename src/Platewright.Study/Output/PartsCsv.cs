@@ -11,7 +11,8 @@ public static class PartsCsv
     [
         "project", "part", "file", "object", "wanted", "quantity", "material", "colour", "any_of",
         "size_x_mm", "size_y_mm", "size_z_mm", "machine", "verdict", "counts_as", "tight", "can_make", "proved", "pieces",
-        "as_drawn_scale", "upright_scale", "turned_scale", "tilted_scale", "tilted_upper_bound", "clearance_mm", "reasons",
+        "as_drawn_scale", "upright_scale", "turned_scale", "tilted_scale", "tilted_upper_bound", "clearance_mm", "recipe", "pose", "time_s", "time_low_s", "time_high_s", "warm_up_s", "release_s", "material_mm3",
+        "support_mm3", "mass_g", "spools", "energy_kwh", "peak_power_w", "reasons",
     ];
 
     public static void Write(StudyDocument study, Stream stream)
@@ -33,8 +34,18 @@ public static class PartsCsv
         project, part.Name, part.File, part.Object, part.Wanted, part.Quantity, part.Material, part.Colour, part.AnyOf,
         .. part.SizeMm.Cast<object>(), machine, fit.Verdict, fit.CountsAs, fit.Tight, fit.CanMake, fit.Proved, fit.Pieces,
         fit.AsDrawn.LargestScale, fit.Upright.LargestScale, fit.Turned.LargestScale, fit.Tilted.LargestScale,
-        fit.Tilted.UpperBound, fit.ClearanceMm, string.Join(' ', fit.Reasons),
+        fit.Tilted.UpperBound, fit.ClearanceMm, .. Build(fit.Estimate), string.Join(' ', fit.Reasons),
     ];
+
+    private static IEnumerable<object?> Build(PartEstimateDocument? e) => e is null
+        ? Enumerable.Repeat<object?>(null, BuildColumns)
+        :
+        [
+            e.Recipe, e.Pose.Way, e.TimeS.Total, e.TimeS.Total * (1 + e.TimeError.Low), e.TimeS.Total * (1 + e.TimeError.High),
+            e.TimeS.WarmUp, e.TimeS.Release, e.MaterialMm3, e.SupportMm3, e.MassG, e.Spools, e.EnergyKwh?.Total, e.PeakPowerW,
+        ];
+
+    private const int BuildColumns = 13;
 
     private static string Cell(object? value) => value switch
     {

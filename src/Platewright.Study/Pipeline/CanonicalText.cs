@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text;
+using System.Text.Json;
 using Platewright.Fit;
 using Platewright.Geometry;
 using Platewright.Machines;
@@ -34,6 +35,18 @@ internal static class CanonicalText
         foreach (Bounds3 k in machine.KeepOuts) Add(text, "keep_out", k.Min.X, k.Min.Y, k.Min.Z, k.Max.X, k.Max.Y, k.Max.Z);
         return text.ToString();
     }
+
+    /// <summary>A machine as a build meets it: its volume, drives, extruder, heaters, and how well they are known.</summary>
+    public static string OfBuild(Machine machine) => Of(machine) + JsonSerializer.Serialize(new
+    {
+        machine.Motion,
+        machine.Extruder,
+        machine.Handling,
+        machine.Heating,
+        machine.HeatsTo,
+        machine.Enclosed,
+        machine.Ranges,
+    });
 
     public static string Of(FitOptions options) => Numbers(
         "fit", options.Tolerance, options.SettledTolerance ?? options.Tolerance, options.TightMm, options.MostCells, options.MostPieces);

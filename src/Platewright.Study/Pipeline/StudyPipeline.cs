@@ -1,6 +1,7 @@
 using Platewright.Fit;
 using Platewright.Study.Describing;
 using Platewright.Study.Documents;
+using Platewright.Study.Estimating;
 using Platewright.Study.Examining;
 using Platewright.Study.Store;
 
@@ -9,8 +10,8 @@ namespace Platewright.Study.Pipeline;
 /// <summary>
 /// The study, from files to the document:
 /// <code>
-/// plan ─► examine ─► join ─┬─► fit, need ─┬─► judge ─► describe ─► StudyDocument
-///         (files)  (parts) └─► alike ─────┘
+/// plan ─► examine ─► join ─┬─► fit, need ─► estimate ─┬─► judge ─► describe ─► StudyDocument
+///         (files)  (parts) └─► alike ─────────────────┘
 /// </code>
 /// Each stage takes and gives immutable records and keeps what it finished in the store at once, so that a study that was
 /// interrupted goes on where it was. The order of everything in the document is that of the plan, at any number of threads.
@@ -22,12 +23,14 @@ public static class StudyPipeline
 
     /// <param name="source">What is studied.</param>
     /// <param name="withModels">Whether the document carries the parts' geometry to look at.</param>
+    /// <param name="withEstimates">Whether time, material and energy are estimated, which takes longest.</param>
     /// <param name="store">Where finished results are found and kept.</param>
     /// <param name="progress">Hears how it goes.</param>
     /// <param name="cancel">Stops the work; what was finished stays in the store.</param>
     /// <exception cref="StoreException">The store cannot be used.</exception>
     public static StudyOutcome Run(
-        StudySource source, bool withModels, ResultStore store, IProgressListener progress, CancellationToken cancel)
+        StudySource source, bool withModels, bool withEstimates, ResultStore store, IProgressListener progress,
+        CancellationToken cancel)
     {
         StudyPlan plan = source.Plan;
         StageRunner runner = new(store);
@@ -38,7 +41,11 @@ public static class StudyPipeline
         StudyWork work = StudyWork.Of(plan, files.Zip(found).ToDictionary(f => f.First, f => f.Second), source.Unusable);
         (work, IReadOnlyList<Fitting> fittings) = new FittingStage(runner, options).Run(work, plan.Machines, progress, cancel);
 
-        StudyDocument document = StudyDescription.Of(plan, work, fittings, AlikeDescription.Of(work.Parts), withModels);
+        IReadOnlyList<IReadOnlyList<PartEstimateDocument?>>? estimates =
+            withEstimates ? new EstimatingStage(runner, plan).Run(work, fittings, progress, cancel) : null;
+
+        StudyDocument document = StudyDescription.Of(
+            plan, work, fittings, estimates, AlikeDescription.Of(work.Parts), withModels);
         return new StudyOutcome(document, runner.Computed, runner.Found);
     }
 }

@@ -50,9 +50,12 @@ internal sealed record StudyWork(
             [.. Missing.Select((m, project) => m + dropped.Count(p => p.Project == project))]);
     }
 
-    private static FileToExamine FileOf(PlannedPart part, StudyOptions options) => new(
-        new ModelPath(part.FullPath!, part.File!),
-        ExamineOptions.Default with { Unit = part.Unit, Separate = part.Separate, BeadWidthMm = options.BeadWidthMm, ForStudy = true });
+    /// <summary>How a part's file is read.</summary>
+    public static ExamineOptions ReadingOf(PlannedPart part, StudyOptions options) =>
+        ExamineOptions.Default with { Unit = part.Unit, Separate = part.Separate, BeadWidthMm = options.BeadWidthMm, ForStudy = true };
+
+    private static FileToExamine FileOf(PlannedPart part, StudyOptions options) =>
+        new(new ModelPath(part.FullPath!, part.File!), ReadingOf(part, options));
 
     private static StudyPart OfDimensions(int project, PlannedPart planned, Vec3 size)
     {

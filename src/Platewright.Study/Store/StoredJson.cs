@@ -12,4 +12,5 @@ namespace Platewright.Study.Store;
 [JsonSerializable(typeof(Examining.Examination))]
 [JsonSerializable(typeof(FitResult))]
 [JsonSerializable(typeof(SizeNeed))]
+[JsonSerializable(typeof(Documents.PartEstimateDocument))]
 internal sealed partial class StoredJson : JsonSerializerContext;

@@ -45,6 +45,7 @@ internal static class FolderProjects
         Unit = defaults.Unit,
         BrimMm = defaults.BrimMm,
         Allowance = defaults.Allowance,
+        Recipe = defaults.Recipe,
         Place = at,
     };
 

@@ -17,6 +17,9 @@ internal sealed record PartDefaults
 
     private static readonly NumberRange Brim = new(0, 100, "mm");
 
+    /// <summary>Where paths start.</summary>
+    public string Folder { get; init; } = ".";
+
     public Material? Material { get; init; }
 
     public string? Colour { get; init; }
@@ -24,6 +27,8 @@ internal sealed record PartDefaults
     public LengthUnit? Unit { get; init; }
 
     public double? BrimMm { get; init; }
+
+    public Recipe Recipe { get; init; } = RecipeCatalog.Usual;
 
     public bool Turn { get; init; } = true;
 
@@ -48,6 +53,7 @@ internal sealed record PartDefaults
         Colour = table.Text("colour") ?? Colour,
         Unit = UnitOf(table) ?? Unit,
         BrimMm = table.Number("brim_mm", Brim) ?? BrimMm,
+        Recipe = RecipeOf(table) ?? Recipe,
     };
 
     /// <summary>These, with what a table allows: <c>least_scale</c> and <c>[allow]</c>.</summary>
@@ -78,6 +84,27 @@ internal sealed record PartDefaults
         Material? material = MaterialCatalog.Find(name, own);
         if (material is null) table.Refuse("material", MaterialCatalog.UnknownSentence(name, own));
         return material;
+    }
+
+    /// <summary>A bundled recipe by its id, or a recipe file beside the study.</summary>
+    private Recipe? RecipeOf(TomlTable table)
+    {
+        if (table.Text("recipe") is not { } name) return null;
+        if (RecipeCatalog.FindBundled(name) is { } bundled) return bundled;
+        if (!name.EndsWith(".toml", StringComparison.OrdinalIgnoreCase))
+        {
+            table.Refuse("recipe", RecipeCatalog.UnknownSentence(name));
+            return null;
+        }
+        try
+        {
+            return RecipeFile.Read(StudyPaths.Full(Folder, name));
+        }
+        catch (DescriptionException e)
+        {
+            table.Refuse("recipe", e.Message);
+            return null;
+        }
     }
 
     private static LengthUnit? UnitOf(TomlTable table)

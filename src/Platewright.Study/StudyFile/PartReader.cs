@@ -83,6 +83,7 @@ internal sealed class PartReader(string folder, ImmutableArray<Material> ownMate
         Unit = own.Unit,
         BrimMm = own.BrimMm,
         Allowance = own.Allowance,
+        Recipe = own.Recipe,
     };
 
     private static int Quantity(TomlTable table, int otherwise) => table.Count("quantity", 1, MostCopies) ?? otherwise;

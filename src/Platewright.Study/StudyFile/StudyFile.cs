@@ -55,7 +55,7 @@ public static class StudyFile
         string? note = root.Text("note");
         ImmutableArray<Material> materials = MaterialReader.Read(root.Tables("material"));
         ImmutableArray<Machine> machines = MachineListReader.Read(root, folder);
-        PartDefaults defaults = new PartDefaults().WithAllowance(root);
+        PartDefaults defaults = new PartDefaults { Folder = folder }.WithAllowance(root);
         StudyOptions options = Options(root) with { LeastScale = defaults.Allowance.LeastScale };
         if (root.Table("defaults") is { } table) defaults = defaults.WithMaking(table, materials);
         ProjectReader reader = new(folder, materials, listModels);

@@ -91,6 +91,9 @@ public sealed record PlannedPart
 
     public required Allowance Allowance { get; init; }
 
+    /// <summary>What quality it is wanted in.</summary>
+    public Recipe Recipe { get; init; } = RecipeCatalog.Usual;
+
     /// <summary>
     /// Name of its group of alternatives, unique in the project: the best of a group counts; null for none.
     /// </summary>

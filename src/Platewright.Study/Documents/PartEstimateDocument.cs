@@ -1,0 +1,23 @@
+namespace Platewright.Study.Documents;
+
+/// <summary>What building one part takes on one machine: once, at the quality of the recipe.</summary>
+/// <param name="MaterialAssumed">True where nothing names the material.</param>
+/// <param name="SupportMm3">Of the material what supports take.</param>
+/// <param name="EnergyKwh">Null where the machine describes no heaters, or never reaches the material's temperatures.</param>
+/// <param name="PeakPowerW">Null as the energy.</param>
+/// <param name="RelativeError">99 % half-width of the time from layers not planned.</param>
+/// <param name="FitCost">What standing as the machine needs it costs against the best pose; null where nothing.</param>
+public sealed record PartEstimateDocument(
+    string Recipe, string Material, bool MaterialAssumed, EstimatePoseDocument Pose, int Layers, TimeDocument TimeS,
+    double MaterialMm3, double SupportMm3, double FilamentMm, double MassG, double Spools, EnergyDocument? EnergyKwh,
+    double? PeakPowerW, double RelativeError, ErrorDocument TimeError, ErrorDocument EnergyError, string? FitCost,
+    IReadOnlyList<string> Notes);
+
+/// <summary>How the part stands while it is built, and what that brings.</summary>
+/// <param name="Way">as_drawn, turned, tilted or scaled.</param>
+/// <param name="Scale">Factor on the drawn part, shrinkage compensation included.</param>
+/// <param name="Rotation">Unit quaternion w, x, y, z; the turn about the vertical is left open.</param>
+/// <param name="ContactMm2">Area of the first layer.</param>
+/// <param name="OverhangMm2">What of all layers lies beyond the layer below.</param>
+public sealed record EstimatePoseDocument(
+    string Way, double Scale, IReadOnlyList<double> Rotation, double ContactMm2, double OverhangMm2);
