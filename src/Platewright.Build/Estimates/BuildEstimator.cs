@@ -37,7 +37,7 @@ public static class BuildEstimator
             {
                 MachineHeat other = new(parameter.With(heat.Machine, value), heat.Material, heat.RoomC);
                 bool moves = !parameter.Key.StartsWith("heating.", StringComparison.Ordinal);
-                return Outcome.Of(part, moves ? LayerSampler.Again(part, other.Machine, heat.Material, layers, cancel) : layers, other);
+                return Outcome.Of(part, moves ? LayerSampler.Again(part, other.Machine, heat.Material, layers) : layers, other);
             }
         }
         return middle.ToEstimate(part, layers) with

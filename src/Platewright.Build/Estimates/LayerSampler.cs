@@ -60,14 +60,30 @@ internal sealed class LayerSampler
         return full ? sampler.All(cancel) : sampler.Sample(phase, cancel);
     }
 
-    /// <summary>The same layers planned as before, on another machine.</summary>
-    public static LayerTimes Again(
-        PartPaths part, Machine machine, Material material, LayerTimes before, CancellationToken cancel)
+    /// <summary>
+    /// The layers on a machine that differs a little: all times change as those of some of the planned layers do.
+    /// </summary>
+    public static LayerTimes Again(PartPaths part, Machine machine, Material material, LayerTimes before)
     {
         LayerSampler sampler = new(part, machine, material);
-        sampler.Plan(before.Planned, cancel);
-        return new LayerTimes(sampler.Fill(sampler.Strata()), before.Planned, before.ErrorS);
+        int step = (before.Planned.Count + MostAgain - 1) / MostAgain;
+        double was = 0, now = 0;
+        for (int i = 0; i < before.Planned.Count; i += step)
+        {
+            int layer = before.Planned[i];
+            was += before.Layers[layer].TotalS;
+            now += sampler.Time(layer).TotalS;
+        }
+        double ratio = was > 0 ? now / was : 1;
+        return before with
+        {
+            Layers = [.. before.Layers.Select(l => l with { MovingS = l.MovingS * ratio, StandstillS = l.StandstillS * ratio })],
+            ErrorS = before.ErrorS * ratio,
+        };
     }
+
+    /// <summary>Layers that are timed again for another machine.</summary>
+    private const int MostAgain = 12;
 
     private LayerTimes All(CancellationToken cancel)
     {

@@ -11,4 +11,8 @@ namespace Platewright.Build.Poses;
 /// <param name="OverhangMm2">What of all layers lies beyond the layer below, mm².</param>
 /// <param name="SupportMm3">Volume under its overhangs, mm³; a support fills a share of it.</param>
 public sealed record StandingPose(
-    Rotation Rotation, bool AsDrawn, double TipDegrees, int Layers, double ContactMm2, double OverhangMm2, double SupportMm3);
+    Rotation Rotation, bool AsDrawn, double TipDegrees, int Layers, double ContactMm2, double OverhangMm2, double SupportMm3)
+{
+    /// <summary>Rough measure of how long it takes, mm³: what is laid down, with a bead's worth for each layer's own time.</summary>
+    public required double EffortMm3 { get; init; }
+}

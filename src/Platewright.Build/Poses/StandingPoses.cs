@@ -8,14 +8,20 @@ using Platewright.Machines;
 namespace Platewright.Build.Poses;
 
 /// <summary>
-/// Ways of standing worth a full estimate: as drawn, and on those faces of the hull that need least support and height for their
-/// size. Judged on layers several times as high as the recipe's.
+/// Ways of standing: as drawn, and on the larger faces of the hull. Judged on layers several times as high as the recipe's, which
+/// is enough to tell which of them deserve a full estimate.
 /// </summary>
 public static class StandingPoses
 {
-    /// <summary>Faces tried, largest first; poses kept, the drawn one among them.</summary>
-    private const int MostFaces = 10;
-    private const int MostKept = 3;
+    /// <summary>Faces tried, largest first.</summary>
+    private const int MostFaces = 8;
+
+    /// <summary>Poses worth a full estimate: those within this of the least effort, and at most so many.</summary>
+    private const double WorthRatio = 1.2;
+    private const int MostWorth = 3;
+
+    /// <summary>Share of a part's volume that is laid down, for the rough measure only.</summary>
+    private const double LaidShare = 0.5;
 
     /// <summary>Layers of the coarse judgement.</summary>
     private const int CoarseLayers = 60;
@@ -32,7 +38,7 @@ public static class StandingPoses
     /// <param name="recipe">Gives the overhang angle and the layer height.</param>
     /// <param name="mayTurn">False where only the drawn pose is allowed.</param>
     /// <param name="cancel">Stops the work.</param>
-    /// <returns>The drawn pose first.</returns>
+    /// <returns>Least effort first.</returns>
     public static ImmutableArray<StandingPose> Of(
         Mesh welded, MeshTopology topology, ConvexHull hull, Recipe recipe, bool mayTurn, CancellationToken cancel)
     {
@@ -52,7 +58,7 @@ public static class StandingPoses
             tried.Add(normal);
             others.Add(Judge(Rotation.Between(normal, -Vec3.UnitZ), asDrawn: false, face.TipDegrees));
         }
-        return [drawn, .. others.OrderBy(p => Effort(p, recipe)).Take(MostKept - 1)];
+        return [.. others.Prepend(drawn).OrderBy(p => p.EffortMm3)];
 
         StandingPose Judge(Rotation rotation, bool asDrawn, double tip)
         {
@@ -69,16 +75,16 @@ public static class StandingPoses
                 overhang += RowSets.Subtract(layers.Sections[l].Solid, layers.Sections[l - 1].Solid).AreaMm2;
             return new StandingPose(
                 rotation, asDrawn, tip, LayerHeights.Of(height, recipe.LayerHeightMm).Length,
-                layers.Sections[0].AreaMm2, overhang, volume);
+                layers.Sections[0].AreaMm2, overhang, volume)
+            {
+                EffortMm3 = layers.VolumeMm3 * LaidShare + volume * recipe.SupportShare + LayerEffortMm3 * height / recipe.LayerHeightMm,
+            };
         }
     }
 
-    /// <summary>
-    /// Order of the shortlist: mm³ of support material, with a tenth of the layers' bead added for each layer. Only decides which
-    /// poses are estimated; the estimate decides among them.
-    /// </summary>
-    private static double Effort(StandingPose pose, Recipe recipe) =>
-        pose.SupportMm3 * recipe.SupportShare + pose.Layers * LayerEffortMm3;
+    /// <summary>Of poses, least effort first, those worth a full estimate.</summary>
+    public static IEnumerable<StandingPose> Worth(IReadOnlyList<StandingPose> poses) =>
+        poses.TakeWhile(p => p.EffortMm3 <= WorthRatio * poses[0].EffortMm3).Take(MostWorth);
 
     private const double LayerEffortMm3 = 5;
 }

@@ -69,9 +69,9 @@ internal sealed class PartCase
             string? cost = CostOf(heat, only, "turned to fit", growth);
             return Describe(heat, only, fit.Verdict == Verdict.AsDrawn ? "as_drawn" : "turned", fit.Pose.Rotation, growth, cost);
         }
-        StandingPose best = fitting.MinBy(p => Seconds(heat, PathsOf(p.Rotation, growth, support: false)))!;
+        StandingPose best = StandingPoses.Worth(fitting).MinBy(p => Seconds(heat, PathsOf(p.Rotation, growth, support: false)))!;
         PartPaths paths = PathsOf(best.Rotation, growth, support: false);
-        string? lost = fitting.Length < _poses.Value.Count
+        string? lost = fitting[0] != _poses.Value[0]
             ? CostOf(heat, paths, best.AsDrawn ? "kept as drawn to fit" : "turned to fit", growth)
             : null;
         return Describe(heat, paths, best.AsDrawn ? "as_drawn" : "turned", best.Rotation, growth, lost);
@@ -97,7 +97,7 @@ internal sealed class PartCase
     /// <summary>What a pose costs against the quickest of all, fitting or not, in a sentence; null where it costs nothing.</summary>
     private string? CostOf(MachineHeat heat, PartPaths chosen, string why, double growth)
     {
-        PartPaths best = _poses.Value.Select(p => PathsOf(p.Rotation, growth, support: false)).MinBy(p => Seconds(heat, p))!;
+        PartPaths best = StandingPoses.Worth(_poses.Value).Select(p => PathsOf(p.Rotation, growth, support: false)).MinBy(p => Seconds(heat, p))!;
         double seconds = Seconds(heat, chosen) - Seconds(heat, best);
         double cubic = (chosen.SupportVolumeMm3 - best.SupportVolumeMm3) * chosen.Recipe.SupportShare;
         return best != chosen && seconds > LeastCostS ? CostSentence.Of(why, cubic, seconds) : null;

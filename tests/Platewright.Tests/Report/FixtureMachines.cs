@@ -25,9 +25,11 @@ internal static class FixtureMachines
         new(id, name, true, new("box", [x, y, z], null, null, z), new(0, 0, 0, 0, 0),
             id == "open-210" ? [new([0, 180, 0], [30, 210, 12])] : [], heat, heat.ChamberC > 0,
             price is { } amount ? new(amount, "EUR") : null, [x + 180, y + 190], "Stands for a class of machines.",
-            Math.Cbrt(x * y * z), Unknown);
+            Math.Cbrt(x * y * z), Unknown,
+            FixtureEstimate.Builds(Math.Cbrt(x * y * z)), FixtureEstimate.Cycles(heat));
 
     private static MachineDocument Round(string id, string name, double d, double h, HeatDocument heat, decimal price) =>
         new(id, name, true, new("cylinder", null, d, null, h), new(4, 4, 4, 4, 0), [], heat, false,
-            new(price, "EUR"), null, null, Math.Cbrt(Math.PI / 4 * d * d * h), Unknown);
+            new(price, "EUR"), null, null, Math.Cbrt(Math.PI / 4 * d * d * h), Unknown,
+            FixtureEstimate.Builds(d), FixtureEstimate.Cycles(heat));
 }
