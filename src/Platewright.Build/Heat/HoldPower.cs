@@ -1,4 +1,3 @@
-using Platewright.Build.Motion;
 using Platewright.Machines;
 
 namespace Platewright.Build.Heat;
@@ -15,9 +14,8 @@ public sealed record HoldPower(double NozzleW, double BedW, double ChamberW, dou
     internal static HoldPower Of(MachineHeat heat, BuildLoad load, StageRun building)
     {
         Material m = heat.Material;
-        const double kgM3PerGCm3 = 1000;
-        double melt = MeltHeat.PowerW(
-            m.DensityGCm3 * kgM3PerGCm3, m.SpecificHeatJKgK, load.MeanFlowMm3S, heat.Settings.NozzleC - heat.RoomC);
+        double melt = Melt.PowerW(
+            load.MeanFlowMm3S, m.DensityGCm3, m.SpecificHeatJKgK, heat.RoomC, heat.Settings.NozzleC);
         return new HoldPower(
             Mean(building, building.Machine.Nozzle), Mean(building, building.Machine.Bed),
             Mean(building, building.Machine.ChamberAir), heat.Machine.Heating?.Nozzle is null ? 0 : melt);
