@@ -49,6 +49,7 @@ internal static class CommandLine
         InspectCommand.Create(screen, cancel),
         FitCommand.Create(screen, cancel),
         EstimateCommand.Create(screen, cancel),
+        LearnCommand.Create(screen, cancel),
         StudyCommand.Create(screen, cancel),
         VerifyCommand.Create(screen),
         MachineCommand.Create(screen, cancel),

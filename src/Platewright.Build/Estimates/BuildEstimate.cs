@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Platewright.Build.Care;
 using Platewright.Build.Heat;
 
 namespace Platewright.Build.Estimates;
@@ -31,6 +32,9 @@ public sealed record BuildEstimate
     public required ModelError TimeError { get; init; }
 
     public required ModelError EnergyError { get; init; }
+
+    /// <summary>Indicative rank of how much it wants to curl off; null for a motion program, whose contact is not known.</summary>
+    public WarpRisk? Warp { get; init; }
 
     /// <summary>What a person should know, in sentences.</summary>
     public ImmutableArray<string> Notes { get; init; } = [];

@@ -1,7 +1,6 @@
-using System.Collections.Immutable;
+using Platewright.Build.Care;
 using Platewright.Build.Heat;
 using Platewright.Build.Motion;
-using Platewright.Machines;
 
 namespace Platewright.Build.Estimates;
 
@@ -23,28 +22,14 @@ public static class BuildEstimator
     {
         LayerTimes layers = LayerSampler.Run(part, heat.Machine, heat.Material, full, SamplePhase, cancel);
         Outcome middle = Outcome.Of(part, layers, heat);
-        ImmutableArray<(MachineParameter Parameter, ValueRange Range)> ranges =
-            [.. MachineParameters.All.Select(p => (p, p.RangeOf(heat.Machine))).Where(p => p.Item2 is not null)
-                .Select(p => (p.p, p.Item2!.Value))];
-        List<(double, double)> time = [], energy = [];
-        foreach ((MachineParameter parameter, ValueRange range) in ranges)
+        (ModelError time, ModelError energy) = RangeError.Of(heat, middle.Time.TotalS, middle.EnergyJ, (parameter, other) =>
         {
-            Outcome low = At(range.Low), high = At(range.High);
-            time.Add(Spread(middle.Time.TotalS, low.Time.TotalS, high.Time.TotalS));
-            energy.Add(Spread(middle.EnergyJ, low.EnergyJ, high.EnergyJ));
-
-            Outcome At(double value)
-            {
-                MachineHeat other = new(parameter.With(heat.Machine, value), heat.Material, heat.RoomC);
-                bool moves = !parameter.Key.StartsWith("heating.", StringComparison.Ordinal);
-                return Outcome.Of(part, moves ? LayerSampler.Again(part, other.Machine, heat.Material, layers) : layers, other);
-            }
-        }
-        return middle.ToEstimate(part, layers) with
-        {
-            TimeError = new ModelError(-ModelError.PriorTime, ModelError.PriorTime, ModelError.Prior).With(time),
-            EnergyError = new ModelError(-ModelError.PriorEnergy, ModelError.PriorEnergy, ModelError.Prior).With(energy),
-        };
+            LayerTimes there = RangeError.Moves(parameter)
+                ? LayerSampler.Again(part, other.Machine, heat.Material, layers) : layers;
+            Outcome outcome = Outcome.Of(part, there, other);
+            return (outcome.Time.TotalS, outcome.EnergyJ);
+        });
+        return middle.ToEstimate(part, layers) with { TimeError = time, EnergyError = energy };
     }
 
     /// <summary>From the first move to the last, s: enough to compare poses.</summary>
@@ -56,10 +41,6 @@ public static class BuildEstimator
     }
 
     private const double SamplePhase = 0.5;
-
-    private static (double Low, double High) Spread(double middle, double a, double b) => middle > 0
-        ? (Math.Min(0, Math.Min(a, b) / middle - 1), Math.Max(0, Math.Max(a, b) / middle - 1))
-        : (0, 0);
 
     private sealed record Outcome(TimeParts Time, MotionTimes Motion, BuildCycleResult Cycle, MachineHeat Heat, double MaterialMm3)
     {
@@ -96,17 +77,8 @@ public static class BuildEstimator
             RelativeError = Time.TotalS > 0 ? layers.ErrorS / Time.TotalS : 0,
             TimeError = new ModelError(0, 0, ModelError.Prior),
             EnergyError = new ModelError(0, 0, ModelError.Prior),
-            Notes = [.. part.Findings, .. Cycle.Notes, .. HeatNotes()],
+            Warp = WarpRisk.Of(Heat.Material, part.ContactMm, Heat.Chamber.IsClosed ? Heat.Settings.ChamberC : Heat.RoomC),
+            Notes = [.. part.Findings, .. BuildNotes.Of(Heat, Cycle, Time.TotalS, MaterialMm3)],
         };
-
-        private IEnumerable<string> HeatNotes()
-        {
-            if (Heat.Machine.Heating is null)
-                yield return $"{Heat.Machine.Name} describes no heaters: warm-up, release and energy are not counted.";
-            else if (Cycle.WarmUpS is null)
-                yield return $"{Heat.Machine.Name} never gets ready for {Heat.Material.Name}: warm-up and energy are not counted.";
-            else if (Cycle.ReleaseS is null)
-                yield return "the room is too warm for the part to let go: release is not counted.";
-        }
     }
 }

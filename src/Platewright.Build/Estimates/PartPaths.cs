@@ -58,6 +58,22 @@ public sealed class PartPaths
     /// <summary>Area of the first layer, mm².</summary>
     public double ContactAreaMm2 => _layers.Part.Sections[0].AreaMm2;
 
+    /// <summary>Longest extent of the first layer, mm: the diagonal of the box around it.</summary>
+    public double ContactMm
+    {
+        get
+        {
+            double left = double.PositiveInfinity, right = double.NegativeInfinity;
+            double front = double.PositiveInfinity, back = double.NegativeInfinity;
+            foreach (Vec2 p in _layers.Part.Sections[0].Loops.SelectMany(l => l))
+            {
+                (left, right) = (Math.Min(left, p.X), Math.Max(right, p.X));
+                (front, back) = (Math.Min(front, p.Y), Math.Max(back, p.Y));
+            }
+            return left <= right ? new Vec2(right - left, back - front).Length : 0;
+        }
+    }
+
     /// <summary>What of all layers lies beyond the layer below, mm².</summary>
     public double OverhangAreaMm2 => Features.OverhangAreaMm2;
 

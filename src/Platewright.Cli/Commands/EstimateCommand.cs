@@ -1,9 +1,12 @@
 using System.CommandLine;
 using Platewright.Cli.Display;
+using Platewright.Formats.Programs;
 using Platewright.Formats.Toml;
 using Platewright.Machines;
 using Platewright.Study.Documents;
+using Platewright.Study.Learning;
 using Platewright.Study.Pipeline;
+using Platewright.Study.Store;
 
 namespace Platewright.Cli.Commands;
 
@@ -18,11 +21,10 @@ internal static class EstimateCommand
         Argument<string[]> models = Options.Models();
         MachineChoice machines = new();
         ReadingChoice reading = new();
-        Option<string> recipe = new("--recipe")
+        Option<string?> recipe = new("--recipe")
         {
             HelpName = "R",
-            Required = true,
-            Description = "A recipe file (.toml) or a bundled recipe (see: platewright recipe list).",
+            Description = "A recipe file (.toml) or a bundled recipe (see: platewright recipe list). A motion program needs none.",
         };
         Option<string?> material = new("--material")
         {
@@ -30,22 +32,27 @@ internal static class EstimateCommand
             Description = "What the parts are made of, as PETG; without it the recipe's, else PLA.",
         };
         Option<bool> full = new("--full") { Description = "Plan every layer instead of a sample; slower, without a sampling error." };
+        Option<string?> storeFolder = Options.Store();
         Option<bool> json = Options.Json();
-        Command command = new("estimate", "Say how long each part takes on each machine, how much filament and how much energy.") { models };
+        Command command = new("estimate", "Say how long each part, or each motion program, takes on each machine, how much filament and how much energy.") { models };
         machines.AddTo(command);
-        foreach (Option option in new Option[] { recipe, material, full, json }) command.Options.Add(option);
+        foreach (Option option in new Option[] { recipe, material, full, storeFolder, json }) command.Options.Add(option);
         reading.AddTo(command);
         command.SetAction(parsed =>
         {
-            Recipe wanted = RecipeCatalog.Find(parsed.GetRequiredValue(recipe));
+            Recipe? wanted = parsed.GetValue(recipe) is { } named ? RecipeCatalog.Find(named) : null;
+            string[] files = parsed.GetRequiredValue(models);
+            if (wanted is null && files.FirstOrDefault(f => !ProgramReader.IsProgram(f)) is { } model)
+                throw new DescriptionException(new DescriptionError($"{model} is not a motion program: name a recipe.", Key: "--recipe"));
             IReadOnlyList<Machine> chosen = machines.Of(parsed);
             Require(chosen);
-            string? name = parsed.GetValue(material) ?? wanted.Material;
+            string? name = parsed.GetValue(material) ?? wanted?.Material;
             if (name is null) screen.Error.WriteLine($"No material is named: {UsualMaterial} is taken. Name one with --material.");
             EstimateRun run = new(
-                parsed.GetRequiredValue(models), chosen, wanted, MaterialCatalog.Get(name ?? UsualMaterial),
+                files, chosen, wanted, MaterialCatalog.Get(name ?? UsualMaterial),
                 parsed.GetValue(full), reading.Of(parsed));
-            EstimatesDocument found = ProgressDisplay.During(screen, progress => run.Run(progress, cancel));
+            EstimatesDocument found = ProgressDisplay.During(screen, progress => run.Run(progress, cancel))
+                .Corrected(chosen, LearnedMachines.Read(parsed.GetValue(storeFolder) ?? StoreFolder.Usual()));
             if (parsed.GetValue(json)) JsonOutput.Write(screen, found);
             else EstimateView.Write(found, screen);
             return ExitCode.For(found.Unusable.Count);

@@ -5,6 +5,7 @@ using Platewright.Formats.Toml;
 using Platewright.Machines;
 using Platewright.Report;
 using Platewright.Study.Documents;
+using Platewright.Study.Learning;
 using Platewright.Study.Output;
 using Platewright.Study.Pipeline;
 using Platewright.Study.Store;
@@ -42,10 +43,11 @@ internal static class StudyCommand
             StudySource source = WithMachines(StudySource.Open(parsed.GetRequiredValue(path), cancel), machines.Of(parsed));
             if (Overlooked(parsed.GetRequiredValue(path)) is { } file)
                 screen.Error.WriteLine($"The folder holds a study file; to use it: platewright study {file}");
-            using ResultStore store = ResultStore.Open(parsed.GetValue(storeFolder) ?? StoreFolder.Usual());
+            string kept = parsed.GetValue(storeFolder) ?? StoreFolder.Usual();
+            using ResultStore store = ResultStore.Open(kept);
             StudyOutcome outcome = ProgressDisplay.During(
                 screen, progress => StudyPipeline.Run(
-                    source, withModels: !parsed.GetValue(noModels), withEstimates: !parsed.GetValue(noEstimates), store, progress, cancel));
+                    source, withModels: !parsed.GetValue(noModels), withEstimates: !parsed.GetValue(noEstimates), LearnedMachines.Read(kept), store, progress, cancel));
             StudyDocument study = outcome.Document with { Seconds = Stopwatch.GetElapsedTime(start).TotalSeconds };
             IReadOnlyList<string> written = Write(study, parsed.GetRequiredValue(folder));
             store.Trim(StoreBytes);

@@ -1,3 +1,4 @@
+using Platewright.Build.Care;
 using Platewright.Study.Judgement;
 using Platewright.Study.Pipeline;
 
@@ -47,6 +48,13 @@ internal static class Notes
         if (fuming.Length > 0)
             notes.Add($"{string.Join(", ", fuming)} give off fumes when melted: ventilate or extract as their data sheets and your local rules ask.");
         bool warm = study.Projects.SelectMany(p => p.Parts).Any(p => p.Part.Material?.Needs.ChamberC > WarmChamberC);
+        double? peak = study.Machines.Select((_, m) => BuildsDescription.Of(study, m)?.PeakPowerW).Max();
+        if (peak is { } watts)
+        {
+            notes.Add(
+                $"One machine draws up to {watts:0} W while it warms up, and machines that start together add up: size circuits on that, "
+                + $"not on the mean. {Cautions.WhoDecides}");
+        }
         notes.Add(warm
             ? "Heated beds, nozzles and chambers burn skin and can start fires: follow the machine's manual and local rules before one runs unattended."
             : "Heated beds and nozzles burn skin and can start fires: follow the machine's manual and local rules before one runs unattended.");

@@ -6,12 +6,19 @@ namespace Platewright.Study.Documents;
 /// <param name="EnergyKwh">Null where the machine describes no heaters, or never reaches the material's temperatures.</param>
 /// <param name="PeakPowerW">Null as the energy.</param>
 /// <param name="RelativeError">99 % half-width of the time from layers not planned.</param>
+/// <param name="Warp">A rank to compare by, not a forecast.</param>
 /// <param name="FitCost">What standing as the machine needs it costs against the best pose; null where nothing.</param>
 public sealed record PartEstimateDocument(
     string Recipe, string Material, bool MaterialAssumed, EstimatePoseDocument Pose, int Layers, TimeDocument TimeS,
     double MaterialMm3, double SupportMm3, double FilamentMm, double MassG, double Spools, EnergyDocument? EnergyKwh,
-    double? PeakPowerW, double RelativeError, ErrorDocument TimeError, ErrorDocument EnergyError, string? FitCost,
+    double? PeakPowerW, double RelativeError, ErrorDocument TimeError, ErrorDocument EnergyError, WarpDocument? Warp, string? FitCost,
     IReadOnlyList<string> Notes);
+
+/// <summary>An indicative rank of how much a part wants to curl off the build surface.</summary>
+/// <param name="Rank">low, medium or high.</param>
+/// <param name="ContactMm">Longest extent of what touches the build surface.</param>
+/// <param name="BelowSofteningK">How far the air around it is below the material's softening point.</param>
+public sealed record WarpDocument(string Rank, double ContactMm, double Shrinkage, double BelowSofteningK, string Sentence);
 
 /// <summary>How the part stands while it is built, and what that brings.</summary>
 /// <param name="Way">as_drawn, turned, tilted or scaled.</param>

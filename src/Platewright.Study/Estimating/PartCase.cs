@@ -116,6 +116,6 @@ internal sealed class PartCase
                 way, scale, [rotation.W, rotation.X, rotation.Y, rotation.Z], paths.ContactAreaMm2, paths.OverhangAreaMm2),
             e.Layers, EstimateDescription.Of(e.Time), e.MaterialMm3, e.SupportMm3, e.FilamentMm, e.MassG,
             e.MassG / Material.SpoolG, e.Heat.Energy is { } energy ? EstimateDescription.Of(energy) : null, e.Heat.PeakW,
-            e.RelativeError, EstimateDescription.Of(e.TimeError), EstimateDescription.Of(e.EnergyError), cost, e.Notes);
+            e.RelativeError, EstimateDescription.Of(e.TimeError), EstimateDescription.Of(e.EnergyError), EstimateDescription.Of(e.Warp), cost, e.Notes);
     }
 }

@@ -1,6 +1,8 @@
 using Platewright.Build.Estimates;
 using Platewright.Build.Heat;
 using Platewright.Formats;
+using Platewright.Formats.Programs;
+using Platewright.Formats.Toml;
 using Platewright.Geometry;
 using Platewright.Machines;
 using Platewright.Study.Describing;
@@ -9,11 +11,15 @@ using Platewright.Study.Examining;
 
 namespace Platewright.Study.Pipeline;
 
-/// <summary>What to estimate and how: the whole of <c>estimate</c>. Parts stand as their files have them. Nothing is kept.</summary>
+/// <summary>
+/// What to estimate and how: the whole of <c>estimate</c>. Parts stand as their files have them; motion programs are timed as they
+/// are. Nothing is kept.
+/// </summary>
+/// <param name="Recipe">Null where there are motion programs only, which need none.</param>
 /// <param name="Material">What all is built of.</param>
 /// <param name="Full">Plan every layer.</param>
 public sealed record EstimateRun(
-    IReadOnlyList<string> Models, IReadOnlyList<Machine> Machines, Recipe Recipe, Material Material, bool Full,
+    IReadOnlyList<string> Models, IReadOnlyList<Machine> Machines, Recipe? Recipe, Material Material, bool Full,
     ExamineOptions Reading)
 {
     /// <summary>Every part in the models on every machine.</summary>
@@ -26,6 +32,12 @@ public sealed record EstimateRun(
         progress.Begin("Estimating builds", paths.Files.Count);
         foreach (ModelPath path in paths.Files)
         {
+            if (ProgramReader.IsProgram(path.Path))
+            {
+                AddProgram(path, rows, unusable, cancel);
+                progress.Advance();
+                continue;
+            }
             ModelReading reading = ModelReader.Read(path.Path, path.ShownAs, Reading.Limits, Reading.Unit, cancel);
             unusable.AddRange(reading.Unusable);
             foreach (ModelFile file in reading.Files)
@@ -33,6 +45,19 @@ public sealed record EstimateRun(
             progress.Advance();
         }
         return new EstimatesDocument(rows, [.. unusable.Select(ModelDescription.Of)]);
+    }
+
+    private void AddProgram(
+        ModelPath path, List<EstimateRowDocument> rows, List<UnusableFile> unusable, CancellationToken cancel)
+    {
+        ProgramReading reading = ProgramReader.Read(path.Path, path.ShownAs, Reading.Limits, null, cancel);
+        if (reading.Unusable is { } bad) unusable.Add(bad);
+        if (reading.Program is not { } program) return;
+        foreach (Machine machine in Machines)
+        {
+            BuildEstimate estimate = ProgramEstimator.Estimate(program, machine, Material, cancel);
+            rows.Add(EstimateDescription.RowOf(path.ShownAs, machine, Material, estimate));
+        }
     }
 
     private void Add(
@@ -48,12 +73,14 @@ public sealed record EstimateRun(
                 unusable.Add(new UnusableFile(file.File, part.Name, $"{file.File}: it has no height, so there is nothing to build."));
                 return;
             }
+            Recipe recipe = Recipe
+                ?? throw new DescriptionException(new DescriptionError("a model needs a recipe.", Key: "--recipe"));
             PartPaths planned = PartPaths.Of(
-                welded, topology, Matrix3.Identity * (1 + Material.Shrinkage), Recipe, Recipe.BrimFor(Material), cancel);
+                welded, topology, Matrix3.Identity * (1 + Material.Shrinkage), recipe, recipe.BrimFor(Material), cancel);
             foreach (MachineHeat heat in heats)
             {
                 BuildEstimate estimate = BuildEstimator.Estimate(planned, heat, Full, cancel);
-                rows.Add(EstimateDescription.RowOf(file.File, part.Name, heat.Machine, Recipe, Material, estimate));
+                rows.Add(EstimateDescription.RowOf(file.File, part.Name, heat.Machine, recipe, Material, estimate));
             }
         }
         catch (Exception e) when (Fault.Is(e))

@@ -2,6 +2,7 @@ using Platewright.Fit;
 using Platewright.Study.Describing;
 using Platewright.Study.Documents;
 using Platewright.Study.Estimating;
+using Platewright.Study.Learning;
 using Platewright.Study.Examining;
 using Platewright.Study.Store;
 
@@ -24,13 +25,14 @@ public static class StudyPipeline
     /// <param name="source">What is studied.</param>
     /// <param name="withModels">Whether the document carries the parts' geometry to look at.</param>
     /// <param name="withEstimates">Whether time, material and energy are estimated, which takes longest.</param>
+    /// <param name="learned">What past jobs say about the machines.</param>
     /// <param name="store">Where finished results are found and kept.</param>
     /// <param name="progress">Hears how it goes.</param>
     /// <param name="cancel">Stops the work; what was finished stays in the store.</param>
     /// <exception cref="StoreException">The store cannot be used.</exception>
     public static StudyOutcome Run(
-        StudySource source, bool withModels, bool withEstimates, ResultStore store, IProgressListener progress,
-        CancellationToken cancel)
+        StudySource source, bool withModels, bool withEstimates, LearnedMachines learned, ResultStore store,
+        IProgressListener progress, CancellationToken cancel)
     {
         StudyPlan plan = source.Plan;
         StageRunner runner = new(store);
@@ -42,11 +44,23 @@ public static class StudyPipeline
         (work, IReadOnlyList<Fitting> fittings) = new FittingStage(runner, options).Run(work, plan.Machines, progress, cancel);
 
         IReadOnlyList<IReadOnlyList<PartEstimateDocument?>>? estimates =
-            withEstimates ? new EstimatingStage(runner, plan).Run(work, fittings, progress, cancel) : null;
+            withEstimates ? Corrected(new EstimatingStage(runner, plan).Run(work, fittings, progress, cancel), plan, learned) : null;
 
         StudyDocument document = StudyDescription.Of(
             plan, work, fittings, estimates, AlikeDescription.Of(work.Parts), withModels);
         return new StudyOutcome(document, runner.Computed, runner.Found);
+    }
+
+    // Stored results stay as the model gives them: what is learned later corrects them too.
+    private static IReadOnlyList<IReadOnlyList<PartEstimateDocument?>> Corrected(
+        IReadOnlyList<IReadOnlyList<PartEstimateDocument?>> estimates, StudyPlan plan, LearnedMachines learned)
+    {
+        LearnedMachine?[] known = [.. plan.Machines.Select(learned.Of)];
+        return
+        [
+            .. estimates.Select(part => (IReadOnlyList<PartEstimateDocument?>)
+                [.. part.Select((e, m) => e is not null && known[m] is { } machine ? machine.Correct(e) : e)]),
+        ];
     }
 }
 

@@ -20,6 +20,7 @@ internal static class FixtureEstimate
             "use", "PLA", false, new EstimatePoseDocument(way, scale, [1, 0, 0, 0], size.X * size.Y, 0),
             (int)(size.Z / 0.2), time, material, support, material / 2.405, material * 1.24e-3, material * 1.24e-6, energy, 260,
             0.012, new ErrorDocument(-0.27, 0.31, "prior"), new ErrorDocument(-0.36, 0.38, "prior"),
+            new WarpDocument("low", 60, 0.004, 36, "Warp risk low: 60 mm on the build surface."),
             support > 0 ? "tilted to fit: +12.0 cm³ support, +1:10 h" : null, []);
     }
 
