@@ -31,12 +31,17 @@ internal static class EstimateCommand
             HelpName = "T",
             Description = "What the parts are made of, as PETG; without it the recipe's, else PLA.",
         };
+        Option<double[]> bores = new("--bore")
+        {
+            HelpName = "MM",
+            Description = "Try this nozzle bore besides the machine's own: beads and layers grow with it. May be repeated.",
+        };
         Option<bool> full = new("--full") { Description = "Plan every layer instead of a sample; slower, without a sampling error." };
         Option<string?> storeFolder = Options.Store();
         Option<bool> json = Options.Json();
         Command command = new("estimate", "Say how long each part, or each motion program, takes on each machine, how much filament and how much energy.") { models };
         machines.AddTo(command);
-        foreach (Option option in new Option[] { recipe, material, full, storeFolder, json }) command.Options.Add(option);
+        foreach (Option option in new Option[] { recipe, material, bores, full, storeFolder, json }) command.Options.Add(option);
         reading.AddTo(command);
         command.SetAction(parsed =>
         {
@@ -50,7 +55,7 @@ internal static class EstimateCommand
             if (name is null) screen.Error.WriteLine($"No material is named: {UsualMaterial} is taken. Name one with --material.");
             EstimateRun run = new(
                 files, chosen, wanted, MaterialCatalog.Get(name ?? UsualMaterial),
-                parsed.GetValue(full), reading.Of(parsed));
+                parsed.GetValue(full), reading.Of(parsed)) { BoresMm = Bores(parsed.GetValue(bores) ?? []) };
             EstimatesDocument found = ProgressDisplay.During(screen, progress => run.Run(progress, cancel))
                 .Corrected(chosen, LearnedMachines.Read(parsed.GetValue(storeFolder) ?? StoreFolder.Usual()));
             if (parsed.GetValue(json)) JsonOutput.Write(screen, found);
@@ -59,6 +64,21 @@ internal static class EstimateCommand
         });
         return command;
     }
+
+    private static double[] Bores(double[] bores)
+    {
+        foreach (double bore in bores)
+        {
+            if (!(bore is > 0 and <= MostBoreMm))
+            {
+                throw new DescriptionException(new DescriptionError(
+                    $"expected a bore above 0 and up to {MostBoreMm} mm, found {bore}.", Key: "--bore"));
+            }
+        }
+        return bores;
+    }
+
+    private const double MostBoreMm = 10;
 
     private static void Require(IReadOnlyList<Machine> machines)
     {

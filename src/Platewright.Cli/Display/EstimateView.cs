@@ -21,7 +21,7 @@ internal static class EstimateView
             console.MarkupLineInterpolated($"[bold]{names.Of(part.Key.File, part.Key.Part)}[/] ({any.Material}{how}, {any.Layers} layers)");
             TextGrid grid = new(screen.Columns);
             foreach (EstimateRowDocument e in part)
-                grid.Add($"  {e.Machine}", new TextGrid.Cell(Time(e), "bold"), Material(e), Energy(e));
+                grid.Add($"  {e.Machine}{(part.Any(o => o.BoreMm != e.BoreMm) ? $", bore {e.BoreMm:0.0#} mm" : "")}", new TextGrid.Cell(Time(e), "bold"), Material(e), Energy(e));
             grid.Write(console);
             foreach (EstimateRowDocument e in part) Sentences.WriteOne(console, $"{e.Machine}: {Shares(e.TimeS)}.");
             foreach (string note in part.SelectMany(e => e.Notes).Distinct(StringComparer.Ordinal)) Sentences.WriteOne(console, note);

@@ -12,12 +12,12 @@ internal static class EstimateDescription
 {
     public static EstimateRowDocument RowOf(
         string file, string? part, Machine machine, Recipe recipe, Material material, BuildEstimate e) => new(
-        file, part, machine.Name, recipe.Name, material.Name, e.Layers, Of(e.Time), e.MaterialMm3, e.FilamentMm, e.MassG,
+        file, part, machine.Name, recipe.Name, machine.Extruder.NozzleBoreMm, material.Name, e.Layers, Of(e.Time), e.MaterialMm3, e.FilamentMm, e.MassG,
         Of(e.Heat.Energy), e.Heat.PeakW ?? 0, e.RelativeError, Of(e.TimeError), Of(e.EnergyError), e.Heat.Reach.Reaches,
         e.SupportMm3, e.Notes);
 
     public static EstimateRowDocument RowOf(string program, Machine machine, Material material, BuildEstimate e) => new(
-        program, null, machine.Name, null, material.Name, e.Layers, OfProgram(e.Time), e.MaterialMm3, e.FilamentMm, e.MassG,
+        program, null, machine.Name, null, machine.Extruder.NozzleBoreMm, material.Name, e.Layers, OfProgram(e.Time), e.MaterialMm3, e.FilamentMm, e.MassG,
         Of(e.Heat.Energy), e.Heat.PeakW ?? 0, e.RelativeError, Of(e.TimeError), Of(e.EnergyError), e.Heat.Reach.Reaches, 0, e.Notes);
 
     private static TimeDocument OfProgram(TimeParts t) => new(

@@ -11,6 +11,7 @@ public sealed record EstimatesDocument(IReadOnlyList<EstimateRowDocument> Estima
 
 /// <summary>One part, or one motion program, on one machine.</summary>
 /// <param name="Recipe">Null for a motion program, which needs none.</param>
+/// <param name="BoreMm">Bore of the nozzle; beads and layers of the recipe are in proportion to it.</param>
 /// <param name="FilamentMm">Length of filament used up.</param>
 /// <param name="RelativeError">
 /// Half-width of the 99 % interval of the total time that comes from planning only some of the layers.
@@ -20,8 +21,8 @@ public sealed record EstimatesDocument(IReadOnlyList<EstimateRowDocument> Estima
 /// <param name="Reaches">Whether the machine reaches the temperatures of the material.</param>
 /// <param name="Notes">Sentences: what is not counted, what to watch for.</param>
 public sealed record EstimateRowDocument(
-    string File, string? Part, string Machine, string? Recipe, string Material, int Layers, TimeDocument TimeS,
-    double MaterialMm3, double FilamentMm, double MassG, EnergyDocument EnergyKwh, double PeakPowerW, double RelativeError,
+    string File, string? Part, string Machine, string? Recipe, double BoreMm, string Material, int Layers,
+    TimeDocument TimeS, double MaterialMm3, double FilamentMm, double MassG, EnergyDocument EnergyKwh, double PeakPowerW, double RelativeError,
     ErrorDocument TimeError, ErrorDocument EnergyError, bool Reaches, double SupportMm3, IReadOnlyList<string> Notes);
 
 /// <summary>Seconds by what they are for; they add up to the total.</summary>

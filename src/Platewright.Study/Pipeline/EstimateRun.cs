@@ -22,11 +22,18 @@ public sealed record EstimateRun(
     IReadOnlyList<string> Models, IReadOnlyList<Machine> Machines, Recipe? Recipe, Material Material, bool Full,
     ExamineOptions Reading)
 {
+    /// <summary>Bores to try besides each machine's own, mm.</summary>
+    public IReadOnlyList<double> BoresMm { get; init; } = [];
+
     /// <summary>Every part in the models on every machine.</summary>
     public EstimatesDocument Run(IProgressListener progress, CancellationToken cancel)
     {
         ModelPaths paths = ModelPaths.Below(Models, cancel);
-        MachineHeat[] heats = [.. Machines.Select(m => new MachineHeat(m, Material))];
+        MachineHeat[] heats =
+        [
+            .. Machines.SelectMany(m => BoresMm.Append(m.Extruder.NozzleBoreMm).Distinct().Order().Select(bore => BoreChoice.With(m, bore)))
+                .Select(m => new MachineHeat(m, Material)),
+        ];
         List<EstimateRowDocument> rows = [];
         List<UnusableFile> unusable = [.. paths.Unusable];
         progress.Begin("Estimating builds", paths.Files.Count);
@@ -60,6 +67,18 @@ public sealed record EstimateRun(
         }
     }
 
+    /// <summary>The bore a machine has, whatever bore it is tried with.</summary>
+    private double BoreOf(Machine tried) => Machines.First(m => m.Id == tried.Id).Extruder.NozzleBoreMm;
+
+    private static string FeaturesLost(Mesh mesh, Recipe recipe)
+    {
+        double? thinnest = MeshHealth.Examine(mesh, HealthOptions.Default with { BeadWidthMm = recipe.BeadWidthMm }).ThinnestWallMm;
+        return thinnest is { } wall && wall < recipe.BeadWidthMm
+            ? FormattableString.Invariant(
+                $"A bead of {recipe.BeadWidthMm:0.##} mm loses features: the thinnest wall is about {wall:0.##} mm; it is left out or comes out thicker.")
+            : FormattableString.Invariant($"A bead of {recipe.BeadWidthMm:0.##} mm loses no wall of it.");
+    }
+
     private void Add(
         ModelFile file, ModelPart part, MachineHeat[] heats, List<EstimateRowDocument> rows, List<UnusableFile> unusable,
         CancellationToken cancel)
@@ -75,12 +94,19 @@ public sealed record EstimateRun(
             }
             Recipe recipe = Recipe
                 ?? throw new DescriptionException(new DescriptionError("a model needs a recipe.", Key: "--recipe"));
-            PartPaths planned = PartPaths.Of(
-                welded, topology, Matrix3.Identity * (1 + Material.Shrinkage), recipe, recipe.BrimFor(Material), cancel);
+            Dictionary<Recipe, PartPaths> paths = [];
             foreach (MachineHeat heat in heats)
             {
+                Recipe own = BoreChoice.With(recipe, BoreOf(heat.Machine), heat.Machine.Extruder.NozzleBoreMm);
+                if (!paths.TryGetValue(own, out PartPaths? planned))
+                {
+                    planned = paths[own] = PartPaths.Of(
+                        welded, topology, Matrix3.Identity * (1 + Material.Shrinkage), own, own.BrimFor(Material), cancel);
+                }
                 BuildEstimate estimate = BuildEstimator.Estimate(planned, heat, Full, cancel);
-                rows.Add(EstimateDescription.RowOf(file.File, part.Name, heat.Machine, recipe, Material, estimate));
+                rows.Add(EstimateDescription.RowOf(
+                    file.File, part.Name, heat.Machine, own, Material,
+                    BoresMm.Count == 0 ? estimate : estimate with { Notes = [.. estimate.Notes, FeaturesLost(part.Mesh, own)] }));
             }
         }
         catch (Exception e) when (Fault.Is(e))
