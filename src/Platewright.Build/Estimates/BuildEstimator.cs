@@ -1,6 +1,7 @@
 using Platewright.Build.Care;
 using Platewright.Build.Heat;
 using Platewright.Build.Motion;
+using Platewright.Machines;
 
 namespace Platewright.Build.Estimates;
 
@@ -17,16 +18,18 @@ public static class BuildEstimator
     /// <param name="heat">The machine and the material.</param>
     /// <param name="full">Plan every layer instead of a sample.</param>
     /// <param name="cancel">Stops the work.</param>
+    /// <param name="filamentChanges">How often the filament is changed while building.</param>
     /// <exception cref="ArgumentException">The machine states no motion limits.</exception>
-    public static BuildEstimate Estimate(PartPaths part, MachineHeat heat, bool full, CancellationToken cancel)
+    public static BuildEstimate Estimate(
+        PartPaths part, MachineHeat heat, bool full, CancellationToken cancel, int filamentChanges = 0)
     {
         LayerTimes layers = LayerSampler.Run(part, heat.Machine, heat.Material, full, SamplePhase, cancel);
-        Outcome middle = Outcome.Of(part, layers, heat);
+        Outcome middle = Outcome.Of(part, layers, heat, filamentChanges);
         (ModelError time, ModelError energy) = RangeError.Of(heat, middle.Time.TotalS, middle.EnergyJ, (parameter, other) =>
         {
             LayerTimes there = RangeError.Moves(parameter)
                 ? LayerSampler.Again(part, other.Machine, heat.Material, layers) : layers;
-            Outcome outcome = Outcome.Of(part, there, other);
+            Outcome outcome = Outcome.Of(part, there, other, filamentChanges);
             return (outcome.Time.TotalS, outcome.EnergyJ);
         });
         return middle.ToEstimate(part, layers) with { TimeError = time, EnergyError = energy };
@@ -46,20 +49,23 @@ public static class BuildEstimator
     {
         public double EnergyJ => Cycle.Energy?.TotalJ ?? 0;
 
-        public static Outcome Of(PartPaths part, LayerTimes layers, MachineHeat heat)
+        public static Outcome Of(PartPaths part, LayerTimes layers, MachineHeat heat, int filamentChanges)
         {
             MotionTimes motion = layers.Total;
             double least = part.Recipe.MinimumLayerTimeFor(heat.Material);
             double waiting = layers.Layers.Sum(l => Math.Max(0, least - l.TotalS));
             PerKind moving = motion.MovingS;
             moving[PathKind.Travel] += motion.StandstillS;
-            double material = motion.MaterialMm3.Sum + heat.Machine.Extruder.PrimeMm3;
-            BuildCycleResult cycle = BuildCycle.Simulate(heat, new BuildLoad(moving.Sum + waiting, material));
+            Handling handling = heat.Machine.Handling;
+            double changes = filamentChanges * handling.MaterialChangeS;
+            double material = motion.MaterialMm3.Sum + heat.Machine.Extruder.PrimeMm3 + filamentChanges * handling.PurgeMm3;
+            BuildCycleResult cycle = BuildCycle.Simulate(heat, new BuildLoad(moving.Sum + waiting + changes, material));
             TimeParts time = new()
             {
-                WarmUpS = heat.Machine.Handling.StartS + (cycle.WarmUpS ?? 0),
+                WarmUpS = handling.StartS + (cycle.WarmUpS ?? 0),
                 MovingS = moving,
                 WaitingS = waiting,
+                ChangesS = changes,
                 ReleaseS = cycle.ReleaseS ?? 0,
             };
             return new Outcome(time, motion, cycle, heat, material);

@@ -36,12 +36,22 @@ internal static class EstimateCommand
             HelpName = "MM",
             Description = "Try this nozzle bore besides the machine's own: beads and layers grow with it. May be repeated.",
         };
+        Option<int?> colours = new("--colours")
+        {
+            HelpName = "N",
+            Description = "How many colours each part has: changes of filament, their time and what they throw away are counted.",
+        };
+        Option<int?> colouredLayers = new("--coloured-layers")
+        {
+            HelpName = "N",
+            Description = "In how many layers all colours lie (default: in all).",
+        };
         Option<bool> full = new("--full") { Description = "Plan every layer instead of a sample; slower, without a sampling error." };
         Option<string?> storeFolder = Options.Store();
         Option<bool> json = Options.Json();
         Command command = new("estimate", "Say how long each part, or each motion program, takes on each machine, how much filament and how much energy.") { models };
         machines.AddTo(command);
-        foreach (Option option in new Option[] { recipe, material, bores, full, storeFolder, json }) command.Options.Add(option);
+        foreach (Option option in new Option[] { recipe, material, bores, colours, colouredLayers, full, storeFolder, json }) command.Options.Add(option);
         reading.AddTo(command);
         command.SetAction(parsed =>
         {
@@ -55,7 +65,12 @@ internal static class EstimateCommand
             if (name is null) screen.Error.WriteLine($"No material is named: {UsualMaterial} is taken. Name one with --material.");
             EstimateRun run = new(
                 files, chosen, wanted, MaterialCatalog.Get(name ?? UsualMaterial),
-                parsed.GetValue(full), reading.Of(parsed)) { BoresMm = Bores(parsed.GetValue(bores) ?? []) };
+                parsed.GetValue(full), reading.Of(parsed)) 
+            {
+                BoresMm = Bores(parsed.GetValue(bores) ?? []),
+                Colours = AtLeastOne(colours, parsed.GetValue(colours)) ?? 1,
+                ColouredLayers = AtLeastOne(colouredLayers, parsed.GetValue(colouredLayers)),
+            };
             EstimatesDocument found = ProgressDisplay.During(screen, progress => run.Run(progress, cancel))
                 .Corrected(chosen, LearnedMachines.Read(parsed.GetValue(storeFolder) ?? StoreFolder.Usual()));
             if (parsed.GetValue(json)) JsonOutput.Write(screen, found);
@@ -64,6 +79,10 @@ internal static class EstimateCommand
         });
         return command;
     }
+
+    private static int? AtLeastOne(Option option, int? value) => value is < 1
+        ? throw new DescriptionException(new DescriptionError($"expected a whole number above 0, found {value}.", Key: option.Name))
+        : value;
 
     private static double[] Bores(double[] bores)
     {

@@ -1,3 +1,4 @@
+using Platewright.Build.Care;
 using Platewright.Build.Estimates;
 using Platewright.Build.Heat;
 using Platewright.Formats;
@@ -24,6 +25,12 @@ public sealed record EstimateRun(
 {
     /// <summary>Bores to try besides each machine's own, mm.</summary>
     public IReadOnlyList<double> BoresMm { get; init; } = [];
+
+    /// <summary>How many colours each part has, 1 or more.</summary>
+    public int Colours { get; init; } = 1;
+
+    /// <summary>In how many layers all of them lie; null for all layers.</summary>
+    public int? ColouredLayers { get; init; }
 
     /// <summary>Every part in the models on every machine.</summary>
     public EstimatesDocument Run(IProgressListener progress, CancellationToken cancel)
@@ -103,10 +110,13 @@ public sealed record EstimateRun(
                     planned = paths[own] = PartPaths.Of(
                         welded, topology, Matrix3.Identity * (1 + Material.Shrinkage), own, own.BrimFor(Material), cancel);
                 }
-                BuildEstimate estimate = BuildEstimator.Estimate(planned, heat, Full, cancel);
+                int coloured = Math.Min(ColouredLayers ?? planned.LayerCount, planned.LayerCount);
+                BuildEstimate estimate = BuildEstimator.Estimate(planned, heat, Full, cancel, (Colours - 1) * coloured);
+                List<string> more = [];
+                if (ColourChanges.Of(heat, Colours, coloured, estimate.Time.ReleaseS).Sentence is { } changes) more.Add(changes);
+                if (BoresMm.Count > 0) more.Add(FeaturesLost(part.Mesh, own));
                 rows.Add(EstimateDescription.RowOf(
-                    file.File, part.Name, heat.Machine, own, Material,
-                    BoresMm.Count == 0 ? estimate : estimate with { Notes = [.. estimate.Notes, FeaturesLost(part.Mesh, own)] }));
+                    file.File, part.Name, heat.Machine, own, Material, estimate with { Notes = [.. estimate.Notes, .. more] }));
             }
         }
         catch (Exception e) when (Fault.Is(e))
