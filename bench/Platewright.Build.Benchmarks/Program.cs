@@ -3,4 +3,5 @@ using Platewright.Build.Benchmarks;
 // Speed of the stages of a build estimate.
 //   dotnet run -c Release --project bench/Platewright.Build.Benchmarks
 Console.WriteLine($"# processors {Environment.ProcessorCount}, .NET {Environment.Version}");
-MotionBenchmarks.Measure();
+if (args is not ["heat"]) MotionBenchmarks.Measure();
+HeatBenchmarks.Measure();

@@ -31,24 +31,14 @@ public static class BuildCycle
         if (!(load is { Seconds: >= 0, MaterialMm3: >= 0 }) || !double.IsFinite(load.Seconds + load.MaterialMm3))
             throw new ArgumentOutOfRangeException(nameof(load), load, "time and material are finite and not negative");
         string[] notes = heat.Chamber.Sentence is { } sentence ? [sentence] : [];
-        if (heat.Machine.Heating is not { } heating)
-            return new BuildCycleResult(heat.Reach, heat.Chamber.IsVented, [.. notes]) { WarmUpS = 0, ReleaseS = 0 };
-        if (heat.WarmUp is not { } warmUp)
-            return new BuildCycleResult(heat.Reach, heat.Chamber.IsVented, [.. notes]);
-
-        PartBody? part = PartBody.Of(heat.Material, load);
-        MachineNetwork working = heat.NetworkAt(heat.Settings, building: true, part);
-        double workingW = heating.ElectronicsW + heating.MotorsW;
-        StageRun building = StageRun.Start(CycleStage.Building, working, workingW, warmUp.Stage);
-        building.Run.Run(load.Seconds);
-        MachineNetwork resting = heat.NetworkAt(null, part: part);
-        StageRun cooling = StageRun.Start(CycleStage.CoolingDown, resting, heating.ElectronicsW, building);
-        bool released = Cool(heat, cooling);
-
-        double coolsFrom = warmUp.Seconds + load.Seconds;
-        double whole = coolsFrom + cooling.Seconds;
-        return new BuildCycleResult(heat.Reach, heat.Chamber.IsVented, [.. notes, .. Sags(heat, working, building)])
+        BuildCycleResult cold = new(heat.Reach, heat.Chamber.IsVented, [.. notes]);
+        if (heat.Machine.Heating is not { } heating) return cold with { WarmUpS = 0, ReleaseS = 0 };
+        if (heat.WarmUp is not { } warmUp) return cold;
+        (StageRun building, StageRun cooling, bool released) = Run(heat, heating, warmUp, load);
+        double whole = warmUp.Seconds + load.Seconds + cooling.Seconds;
+        return cold with
         {
+            Notes = [.. notes, .. Sags(heat, building)],
             WarmUpS = warmUp.Seconds,
             ReleaseS = released ? cooling.Seconds : null,
             Energy = new CycleEnergy(
@@ -57,11 +47,24 @@ public static class BuildCycle
             PeakW = Math.Max(warmUp.PeakW, load.Seconds > 0 ? building.PeakW : 0),
             CycleS = whole,
             ReleasedJ = cooling.Run.State[cooling.Machine.Room],
-            Picture = [
+            Draw = () => [
                 .. warmUp.Picture, .. building.Picture(warmUp.Seconds, BuildingPoints),
-                .. cooling.Picture(coolsFrom, CoolingPoints),
+                .. cooling.Picture(warmUp.Seconds + load.Seconds, CoolingPoints),
             ],
         };
+    }
+
+    private static (StageRun Building, StageRun Cooling, bool Released) Run(
+        MachineHeat heat, Heating heating, WarmUp warmUp, BuildLoad load)
+    {
+        PartBody? part = PartBody.Of(heat.Material, load);
+        MachineNetwork working = heat.NetworkAt(heat.Settings, building: true, part);
+        double workingW = heating.ElectronicsW + heating.MotorsW;
+        StageRun building = StageRun.Start(CycleStage.Building, working, workingW, warmUp.Stage);
+        building.Run.Run(load.Seconds);
+        MachineNetwork resting = heat.NetworkAt(null, part: part);
+        StageRun cooling = StageRun.Start(CycleStage.CoolingDown, resting, heating.ElectronicsW, building);
+        return (building, cooling, Cool(heat, cooling));
     }
 
     // False where the room is too warm for the part ever to let go.
@@ -74,8 +77,9 @@ public static class BuildCycle
         return cooling.Run.Run(LongestCoolingS, release);
     }
 
-    private static IEnumerable<string> Sags(MachineHeat heat, MachineNetwork machine, StageRun building)
+    private static IEnumerable<string> Sags(MachineHeat heat, StageRun building)
     {
+        MachineNetwork machine = building.Machine;
         HeatLimits needs = heat.Material.Needs;
         foreach ((string name, int node, double need, bool heated) in new[]
         {

@@ -37,8 +37,14 @@ public sealed record BuildCycleResult(HeatReach Reach, bool Vented, ImmutableArr
     /// <summary>Mean power over the cycle, W.</summary>
     public double? MeanW => CycleS is > 0 and { } s ? Energy?.TotalJ / s : null;
 
-    /// <summary>About 200 moments with both sides of every event, for a picture.</summary>
-    public ImmutableArray<CyclePoint> Picture { get; init; } = [];
+    /// <summary>
+    /// Temperatures and power over the cycle: about 200 moments, with both sides of every event; none where
+    /// <see cref="Energy"/> is null. Drawn anew each time it is asked for.
+    /// </summary>
+    public ImmutableArray<CyclePoint> Picture => Draw();
+
+    /// <summary>Most cycles are only counted, so nothing is drawn before someone looks.</summary>
+    internal Func<ImmutableArray<CyclePoint>> Draw { get; init; } = () => [];
 }
 
 /// <summary>Electrical energy by what draws it, J.</summary>

@@ -9,6 +9,9 @@ public static class Convection
     /// <summary>Standard gravity rounded as the handbooks do, m/s².</summary>
     public const double Gravity = 9.81;
 
+    // [1 + (0.492/Pr)^(9/16)]^(8/27) at the Pr of air, and its slope.
+    private const double UsualPrandtl = 0.7, UsualSpread = 1.19419, SpreadSlope = -0.1269;
+
     // Raithby & Hollands join laminar and turbulent heated plates by this power (Handbook of Heat Transfer, ch. 4).
     private const double JoiningPower = 10;
 
@@ -25,9 +28,15 @@ public static class Convection
         gravity * perKelvin * differenceK * lengthM * lengthM * lengthM / (viscosityM2S * diffusivityM2S);
 
     /// <summary>Vertical plate at any Ra, L its height: Churchill &amp; Chu 1975 (Incropera eq. 9.26).</summary>
-    public static double Vertical(double rayleigh, double prandtl)
+    public static double Vertical(double rayleigh, double prandtl) =>
+        Upright(rayleigh, Math.Pow(1 + Math.Pow(0.492 / prandtl, 9.0 / 16), 8.0 / 27));
+
+    /// <summary>The same for air, 0.68 ≤ Pr ≤ 0.73, where the powers of Pr are linear to 10⁻⁴.</summary>
+    internal static double VerticalInAir(double rayleigh, double prandtl) =>
+        Upright(rayleigh, UsualSpread + SpreadSlope * (prandtl - UsualPrandtl));
+
+    private static double Upright(double rayleigh, double spread)
     {
-        double spread = Math.Pow(1 + Math.Pow(0.492 / prandtl, 9.0 / 16), 8.0 / 27);
         double root = 0.825 + 0.387 * Math.Cbrt(Math.Sqrt(rayleigh)) / spread;
         return root * root;
     }
@@ -59,7 +68,8 @@ public static class Convection
         double greater = Math.Max(laminar, turbulent);
         if (greater == 0) return 0;
         double ratio = Math.Min(laminar, turbulent) / greater;
-        return greater * Math.Pow(1 + Math.Pow(ratio, JoiningPower), 1 / JoiningPower);
+        double fifth = ratio * ratio * ratio * ratio * ratio;
+        return greater * Math.Pow(1 + fifth * fifth, 1 / JoiningPower);
     }
 
     /// <summary>Hot face down, 10⁵ ≤ Ra ≤ 10¹⁰, L = area/perimeter (Incropera eq. 9.32).</summary>

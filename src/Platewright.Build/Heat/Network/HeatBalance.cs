@@ -22,11 +22,13 @@ internal enum HeaterMode : byte
 internal sealed class HeatBalance
 {
     private readonly ThermalNetwork _network;
+    private readonly ThermalLink[] _links;
     private readonly double[,] _powerSlopes;
 
     public HeatBalance(ThermalNetwork network)
     {
         _network = network;
+        _links = [.. network.Links];
         Nodes = network.Nodes.Length;
         Heaters = network.Heaters.Length;
         Modes = new HeaterMode[Heaters];
@@ -75,7 +77,7 @@ internal sealed class HeatBalance
     public void Evaluate(ReadOnlySpan<double> temperatureC)
     {
         Array.Clear(InflowW);
-        foreach (ThermalLink link in _network.Links)
+        foreach (ThermalLink link in _links)
         {
             double heat = link.Law.HeatW(temperatureC[link.From], temperatureC[link.To]);
             InflowW[link.From] -= heat;
@@ -99,7 +101,7 @@ internal sealed class HeatBalance
     {
         Array.Clear(Slopes);
         Array.Clear(_powerSlopes);
-        foreach (ThermalLink link in _network.Links)
+        foreach (ThermalLink link in _links)
         {
             (double from, double to) = link.Law.Slopes(temperatureC[link.From], temperatureC[link.To]);
             Slopes[link.From, link.From] -= from;

@@ -4,7 +4,7 @@ namespace Platewright.Build.Heat.Network;
 public abstract record HeatLaw
 {
     // Of the difference quotient, K: large enough for rounding, small against what bends the laws.
-    private const double SlopeStepK = 1e-4;
+    private protected const double SlopeStepK = 1e-4;
 
     /// <summary>Heat from the first node to the second, W; negative the other way. Temperatures in °C.</summary>
     public abstract double HeatW(double fromC, double toC);

@@ -8,7 +8,7 @@ namespace Platewright.Build.Heat.Network;
 internal sealed class NetworkRun
 {
     // Error of one step, K; what the state is known to near an event, K and W; and of step sizes, s.
-    private const double StepErrorK = 1e-4, EventValue = 1e-8, FirstStepS = 1, LeastStepS = 1e-9;
+    private const double StepErrorK = 1e-3, EventValue = 1e-8, FirstStepS = 1, LeastStepS = 1e-9;
 
     private const double Safety = 0.9, LeastChange = 0.2, MostChange = 6, ErrorOrder = 4;
 
@@ -21,7 +21,7 @@ internal sealed class NetworkRun
     private readonly RosenbrockStep _step;
     private readonly ThermostatEvents _events;
     private readonly List<RunStep> _steps = [];
-    private readonly double[] _temperature, _trial;
+    private readonly double[] _temperature, _looked, _trial;
     private double[] _state, _rate;
     private double _nextStepS = FirstStepS;
 
@@ -33,7 +33,7 @@ internal sealed class NetworkRun
         _events = new ThermostatEvents(network, _balance);
         int size = _balance.Nodes + _balance.Heaters;
         (_state, _rate, _trial) = (new double[size], new double[size], new double[size]);
-        _temperature = new double[_balance.Nodes];
+        (_temperature, _looked) = (new double[_balance.Nodes], new double[_balance.Nodes]);
         for (int i = 0; i < _balance.Nodes; i++)
         {
             ThermalNode node = network.Nodes[i];
@@ -120,12 +120,15 @@ internal sealed class NetworkRun
     private int FirstEvent(RunStep taken, Goal[] goals, bool[] open, out double share)
     {
         (int found, share) = (-1, 1);
+        Span<bool> broken = stackalloc bool[_events.Count + goals.Length];
         foreach (double end in (ReadOnlySpan<double>)[0.5, 1])
         {
-            for (int e = 0; e < _events.Count + goals.Length; e++)
+            Look(taken, end);
+            for (int e = 0; e < broken.Length; e++)
+                broken[e] = (e < _events.Count || open[e - _events.Count]) && Value(e, goals) > 0;
+            for (int e = 0; e < broken.Length; e++)
             {
-                if (e >= _events.Count && !open[e - _events.Count]) continue;
-                if (Value(taken, end, e, goals) <= 0) continue;
+                if (!broken[e]) continue;
                 double root = Root(taken, e, goals, end);
                 if (found < 0 || root < share) (found, share) = (e, root);
             }
@@ -147,12 +150,19 @@ internal sealed class NetworkRun
 
     private double Value(RunStep taken, double share, int e, Goal[] goals)
     {
+        Look(taken, share);
+        return Value(e, goals);
+    }
+
+    // The value of one condition at what was looked at last.
+    private double Value(int e, Goal[] goals) =>
+        e < _events.Count ? _events.Value(e, _looked) : -goals[e - _events.Count].Miss(_looked);
+
+    private void Look(RunStep taken, double share)
+    {
         taken.Interpolate(share, _trial);
-        Span<double> temperature = stackalloc double[_balance.Nodes];
-        _step.Temperatures(_trial, taken.StartS + share * taken.LengthS, temperature);
-        if (e >= _events.Count) return -goals[e - _events.Count].Miss(temperature);
-        _balance.Evaluate(temperature);
-        return _events.Value(e, temperature);
+        _step.Temperatures(_trial, taken.StartS + share * taken.LengthS, _looked);
+        _balance.Evaluate(_looked);
     }
 
     // The cubic knows the event only as well as it knows the state: steps that end there settle it.
