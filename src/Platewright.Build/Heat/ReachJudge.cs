@@ -13,51 +13,77 @@ internal static class ReachJudge
     // The usual temperature is run where the ceiling is this much above it, K; near it warm-up takes ever longer.
     private const double ComfortK = 3;
 
+    // A setting counts as held to this, K.
+    private const double HeldToK = 1e-3;
+
     // Correlations and walls that nobody measured: a stated rise may be this much above the computed one.
     private const double Doubt = 1.25;
 
     public static HeatLimits Judge(MachineHeat heat, out HeatReach reach)
     {
-        HeatLimits needs = heat.Material.Needs, usual = heat.Material.UsualC;
-        HeatLimits? stated = heat.Machine.HeatsTo;
-        Heating? heating = heat.Machine.Heating;
-        double[] set = [needs.NozzleC, needs.BedC, needs.ChamberC];
-        double[] wish = [usual.NozzleC, usual.BedC, usual.ChamberC];
-        double?[] says = [stated?.NozzleC, stated?.BedC, stated?.ChamberC];
-        Heater?[] heaters = [heating?.Nozzle, heating?.Bed, heat.Chamber.IsClosed ? heating?.Chamber : null];
+        HeatLimits needs = heat.Material.Needs;
+        bool isPassive = heat.Chamber.IsClosed && heat.Machine.Heating?.Chamber is null;
+        double?[] ceiling = [.. Enum.GetValues<HeatZone>().Select(z => Ceiling(heat, z, needs))];
+        HeatLimits settings = SettingsOf(heat, ceiling);
+        if (isPassive) ceiling[(int)HeatZone.Chamber] = Steady(heat, settings, HeatZone.Chamber);
 
         var zones = ImmutableArray.CreateBuilder<ZoneReach>(3);
         List<string> sentences = [];
         foreach (HeatZone zone in Enum.GetValues<HeatZone>())
         {
-            int z = (int)zone;
-            double? ceiling = Ceiling(heat, zone, heaters[z], set);
-            bool passive = zone == HeatZone.Chamber && heaters[z] is null;
-            ZoneReach one = Join(heat, zone, set[z], says[z], ceiling, passive);
+            bool passive = isPassive && zone == HeatZone.Chamber;
+            ZoneReach one = Join(heat, zone, Of(needs, zone), ceiling[(int)zone], passive);
             zones.Add(one);
-            if (!one.Reaches) sentences.Add(Sentence(heat, one, passive));
-            bool withEase = (ceiling is not { } c || c >= wish[z] + ComfortK) && (says[z] is not { } s || s >= wish[z]);
-            if (withEase && !passive) set[z] = wish[z];
+            if (!one.Reaches) sentences.Add(Sentence(heat, one, isPassive));
         }
         reach = new HeatReach(zones.ToImmutable(), [.. sentences]);
-        return new HeatLimits(set[0], set[1], set[2]);
+        return settings;
     }
 
-    // With this heater on without end, those served before it at their settings, and the others at theirs.
-    private static double? Ceiling(MachineHeat heat, HeatZone zone, Heater? heater, double[] set)
+    // With this heater on without end and the others at what the material needs; null where it is not known. What a bed
+    // does to a chamber without a heater depends on its setting, which is chosen later.
+    private static double? Ceiling(MachineHeat heat, HeatZone zone, HeatLimits needs)
     {
-        if (zone == HeatZone.Chamber)
+        Heating? heating = heat.Machine.Heating;
+        const double endless = double.PositiveInfinity;
+        bool isOpen = heat.Chamber.IsVented || heat.Machine.Enclosed == false;
+        return zone switch
         {
-            bool isOpen = heat.Chamber.IsVented || heat.Machine.Enclosed == false;
-            if (!heat.Chamber.IsClosed) return isOpen ? heat.RoomC : null;
-        }
-        else if (heater is null)
+            HeatZone.Nozzle when heating?.Nozzle is not null => Steady(heat, needs with { NozzleC = endless }, zone),
+            HeatZone.Bed when heating?.Bed is not null => Steady(heat, needs with { BedC = endless }, zone),
+            HeatZone.Chamber when heat.Chamber.IsClosed && heating?.Chamber is not null =>
+                Steady(heat, needs with { ChamberC = endless }, zone),
+            HeatZone.Chamber when !heat.Chamber.IsClosed && isOpen => heat.RoomC,
+            _ => null,
+        };
+    }
+
+    // The usual temperatures where each is reached with ease, and all of them at once; else the least ones.
+    private static HeatLimits SettingsOf(MachineHeat heat, double?[] ceiling)
+    {
+        HeatLimits needs = heat.Material.Needs, usual = heat.Material.UsualC;
+        HeatLimits raised = new(Raised(HeatZone.Nozzle), Raised(HeatZone.Bed), Raised(HeatZone.Chamber));
+        if (heat.Machine.Heating is not { } heating) return raised;
+        bool holds = (heating.Nozzle is null || Holds(HeatZone.Nozzle)) && (heating.Bed is null || Holds(HeatZone.Bed))
+            && (heating.Chamber is null || !heat.Chamber.IsClosed || Holds(HeatZone.Chamber));
+        return holds ? raised : needs;
+
+        double Raised(HeatZone zone)
         {
-            return null;
+            double wish = Of(usual, zone);
+            bool withEase = (ceiling[(int)zone] is not { } c || c >= wish + ComfortK)
+                && (heat.Machine.HeatsTo is not { } stated || Of(stated, zone) >= wish);
+            bool isHeated = zone != HeatZone.Chamber
+                || (heat.Chamber.IsClosed && heat.Machine.Heating?.Chamber is not null);
+            return withEase && isHeated ? wish : Of(needs, zone);
         }
-        double[] trial = [.. set];
-        if (heater is not null) trial[(int)zone] = double.PositiveInfinity;
-        MachineNetwork network = heat.NetworkAt(new HeatLimits(trial[0], trial[1], trial[2]));
+
+        bool Holds(HeatZone zone) => Steady(heat, raised, zone) >= Of(raised, zone) - HeldToK;
+    }
+
+    private static double Steady(MachineHeat heat, HeatLimits settings, HeatZone zone)
+    {
+        MachineNetwork network = heat.NetworkAt(settings);
         int node = zone switch
         {
             HeatZone.Nozzle => network.Nozzle,
@@ -67,9 +93,16 @@ internal static class ReachJudge
         return SteadyState.Of(network.Network).TemperatureC[node];
     }
 
-    private static ZoneReach Join(
-        MachineHeat heat, HeatZone zone, double needed, double? stated, double? ceiling, bool passive)
+    private static double Of(HeatLimits limits, HeatZone zone) => zone switch
     {
+        HeatZone.Nozzle => limits.NozzleC,
+        HeatZone.Bed => limits.BedC,
+        _ => limits.ChamberC,
+    };
+
+    private static ZoneReach Join(MachineHeat heat, HeatZone zone, double needed, double? ceiling, bool passive)
+    {
+        double? stated = heat.Machine.HeatsTo is { } limits ? Of(limits, zone) : null;
         if (needed <= heat.RoomC) return new ZoneReach(zone, needed, ceiling ?? stated, ReachSource.Unknown);
         bool open = zone == HeatZone.Chamber && !heat.Chamber.IsClosed;
         ReachSource computed = open ? ReachSource.OpenAir : ReachSource.SteadyState;

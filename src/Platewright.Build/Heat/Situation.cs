@@ -24,13 +24,16 @@ internal sealed record PartBody(double CapacityJK, double SideM, double GrowsFor
     // Share of a part's outline volume that is material: common practice, no source.
     private const double Filled = 0.5;
 
+    // What weighs less than 10 mg stores no heat that anything could feel.
+    private const double LightestKg = 1e-5;
+
     /// <summary>Four sides and the top, m².</summary>
     public double SurfaceM2 => 5 * SideM * SideM;
 
     public static PartBody? Of(Material material, BuildLoad load)
     {
-        if (load.MaterialMm3 <= 0 || load.Seconds <= 0) return null;
         double kg = load.MaterialMm3 * material.DensityGCm3 * 1e-6;
+        if (kg < LightestKg || load.Seconds <= 0) return null;
         double side = Math.Cbrt(load.MaterialMm3 / Filled) / 1e3;
         return new PartBody(kg * material.SpecificHeatJKgK, side, load.Seconds);
     }

@@ -61,7 +61,8 @@ internal sealed class ThermostatEvents(ThermalNetwork network, HeatBalance balan
         }
     }
 
-    // The mode of a heater that is on follows from what those served before it leave.
+    // The mode of a heater that is on follows from what those served before it leave; one that holds may find that it
+    // cannot, or need not.
     private void Limit(int h, ReadOnlySpan<double> temperatureC)
     {
         balance.Evaluate(temperatureC);
@@ -69,6 +70,8 @@ internal sealed class ThermostatEvents(ThermalNetwork network, HeatBalance balan
         bool lacks = balance.Modes[h] == HeaterMode.Holding && balance.PowerW[h] > Math.Min(own, left) + 2 * Hysteresis;
         if (lacks || balance.Modes[h] is HeaterMode.Full or HeaterMode.Shared)
             balance.Modes[h] = own > left ? HeaterMode.Shared : HeaterMode.Full;
+        if (balance.Modes[h] == HeaterMode.Holding && balance.PowerW[h] < -2 * Hysteresis)
+            balance.Modes[h] = HeaterMode.Off;
         balance.Evaluate(temperatureC);
     }
 }
