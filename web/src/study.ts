@@ -13,6 +13,8 @@ export interface Study {
   alike: { kind: 'same' | 'scaled' | 'mirrored'; parts: string[]; scale?: Maybe<number>; message: string }[];
   unusable: { file: string; error: string }[];
   notes: string[];
+  /** Cautions that stand near the power; where absent they are among the notes. */
+  cautions?: Maybe<string[]>;
   seconds: number;
 }
 
@@ -45,6 +47,33 @@ export interface Machine {
   /** Edge of the cube with its usable volume, mm. */
   edge_mm: number;
   coverage: { projects: number; fits: Share; compromise: Share; no: Share; can_make: Share; deciding_parts: string[] };
+  builds?: Maybe<Builds>;
+  cycles?: Maybe<Cycle[]>;
+}
+
+/** Everything a machine can make, one build for each copy. */
+export interface Builds {
+  parts: number;
+  time_s: number;
+  low_time_s: number;
+  high_time_s: number;
+  /** Share of the time that is warm-up and release. */
+  warm_up_share: number;
+  mass_g: number;
+  energy_kwh?: Maybe<number>;
+  peak_power_w?: Maybe<number>;
+}
+
+/** Warm-up, one hour of building, cooling down. */
+export interface Cycle {
+  material: string;
+  warm_up_s: number;
+  hold_w: number;
+  peak_w: number;
+  release_s?: Maybe<number>;
+  vented: boolean;
+  /** Rows of time s, nozzle °C, bed °C, chamber °C, power W. */
+  points: (number | null)[][];
 }
 
 export interface BuildVolume {
@@ -137,6 +166,51 @@ export interface PartFit {
   tilted: Way;
   clearance_mm: number;
   pose: Pose;
+  estimate?: Maybe<Estimate>;
+}
+
+/** What building a part once takes. */
+export interface Estimate {
+  recipe: string;
+  material: string;
+  material_assumed: boolean;
+  pose: { way: 'as_drawn' | 'turned' | 'tilted' | 'scaled'; scale: number; contact_mm2: number; overhang_mm2: number };
+  layers: number;
+  time_s: StageSeconds;
+  material_mm3: number;
+  support_mm3: number;
+  mass_g: number;
+  spools: number;
+  energy_kwh?: Maybe<{ total: number; warm_up: number; hold: number; motion: number; base: number }>;
+  peak_power_w?: Maybe<number>;
+  relative_error: number;
+  time_error: ModelError;
+  energy_error: ModelError;
+  warp?: Maybe<{ rank: string; sentence: string }>;
+  fit_cost?: Maybe<string>;
+  notes: string[];
+}
+
+/** Seconds by what they are for; they add up to the total. */
+export interface StageSeconds {
+  total: number;
+  warm_up: number;
+  walls?: Maybe<number>;
+  solid_faces?: Maybe<number>;
+  infill?: Maybe<number>;
+  support?: Maybe<number>;
+  brim?: Maybe<number>;
+  travel: number;
+  waiting: number;
+  changes: number;
+  release: number;
+}
+
+/** Shares below and above an estimate, 95 %. */
+export interface ModelError {
+  low: number;
+  high: number;
+  source: string;
 }
 
 export interface Way {

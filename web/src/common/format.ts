@@ -9,6 +9,7 @@ const NB = '\u00a0';
 
 const few = new Intl.NumberFormat(undefined, { maximumSignificantDigits: 3 });
 const METRE_MM = 1000;
+const KILO = 1000;
 const LARGEST_IN_MM = 20_000;
 const LARGEST_IN_M = 1e6 * METRE_MM;
 
@@ -34,7 +35,7 @@ export function sizes(values: readonly number[]): string {
 }
 
 /** Keeps numbers with their units and names in quotes in one piece when a sentence breaks into lines. */
-export const tie = (text: string) => text.replace(/(\d) (%|mm|m|°C)(?![a-z])/g, `$1${NB}$2`);
+export const tie = (text: string) => text.replace(/(\d) (%|mm|m|h|W|kWh|g|cm³|°C)(?![a-z])/g, `$1${NB}$2`);
 
 /** How large a part may become: a share of its size, or times its size where that is plainer. */
 export const largest = (scale: number) => (scale < 2 ? `${scalePercent(scale)} of its size` : `${one.format(Math.floor(scale * 10) / 10)} times its size`);
@@ -56,6 +57,29 @@ export function heat(h: Heat): string {
   const chamber = h.chamber_c > 0 ? `chamber ${whole.format(h.chamber_c)}${NB}°C` : 'no heated chamber';
   return `nozzle ${whole.format(h.nozzle_c)}${NB}°C, bed ${whole.format(h.bed_c)}${NB}°C, ${chamber}`;
 }
+
+const HOUR_S = 3600;
+const MINUTES_UNTIL_H = 100;
+
+/** Machine time: hours and minutes, hours alone where minutes would claim too much. */
+export const duration = (seconds: number) => `${clock(seconds)}${NB}h`;
+export const durations = (low: number, high: number) => `${clock(low)}–${duration(high)}`;
+
+function clock(seconds: number): string {
+  if (seconds >= MINUTES_UNTIL_H * HOUR_S) return whole.format(seconds / HOUR_S);
+  const minutes = Math.round(Math.max(0, seconds) / 60);
+  return `${Math.floor(minutes / 60)}:${String(minutes % 60).padStart(2, '0')}`;
+}
+
+const two = new Intl.NumberFormat(undefined, { minimumSignificantDigits: 2, maximumSignificantDigits: 2 });
+/** Two digits, more only before the point: no estimate of energy deserves more. */
+const rounded = (value: number) => (value >= 100 ? whole.format(value) : two.format(value));
+export const kwh = (value: number) => `${rounded(value)}${NB}kWh`;
+export const kwhs = (low: number, high: number) => `${rounded(Math.max(0, low))}–${kwh(high)}`;
+export const watts = (value: number) => `${whole.format(value)}${NB}W`;
+export const celsius = (value: number) => `${whole.format(value)}${NB}°C`;
+export const mass = (grams: number) =>
+  grams < KILO ? `${grams < 10 ? one.format(grams) : whole.format(grams)}${NB}g` : `${few.format(grams / KILO)}${NB}kg`;
 
 /** "Open 210 and Round 240". */
 export function listed(words: readonly string[]): string {
