@@ -5,9 +5,9 @@ using Platewright.Geometry;
 namespace Platewright.Build.Paths;
 
 /// <summary>
-/// Cuts of the gyroid sin x cos y + sin y cos z + sin z cos x = 0 (Schoen, NASA TN D-5541, 1970): where |cos z| is the larger, y is
-/// a function of x in closed form, elsewhere x one of y. Two curves a period each way; the period is set so that their mean length
-/// over all heights fills the wanted share.
+/// Cuts of the gyroid sin x cos y + sin y cos z + sin z cos x = 0 (Schoen, NASA TN D-5541, 1970): where |cos z| is the
+/// larger, y is a function of x in closed form, elsewhere x one of y. Two curves a period each way; the period is set
+/// so that their mean length over all heights fills the wanted share.
 /// </summary>
 internal sealed class GyroidLines
 {
@@ -100,6 +100,8 @@ internal sealed class GyroidLines
     {
         double a = acrossX ? Math.Sin(t) : Math.Sin(z), b = acrossX ? Math.Cos(z) : Math.Cos(t);
         double c = acrossX ? -Math.Sin(z) * Math.Cos(t) : -Math.Cos(z) * Math.Sin(t);
+        // The angle below must not run through ±180°, where it jumps by a turn.
+        if (!acrossX && a < 0) (a, b, c) = (-a, -b, -c);
         return Math.Atan2(b, a) + sign * Math.Acos(Math.Clamp(c / Math.Sqrt(a * a + b * b), -1, 1));
     }
 
