@@ -3,13 +3,13 @@ using Platewright.Geometry;
 namespace Platewright.Build.Layers;
 
 /// <summary>
-/// The plane axes layers are worked in, turned against the machine's by an angle that is far from those parts are drawn at
-/// (multiples of 15° and 22.5°): rows then meet nearly every edge at a slant, where the ends of runs give it exactly.
+/// The plane axes layers are worked in, turned against the machine's by an angle that parts are not drawn at: rows then
+/// meet nearly every edge at a slant, where the ends of runs give it exactly.
 /// </summary>
 public static class LayerFrame
 {
-    /// <summary>7.5° lies halfway between the nearest of these angles.</summary>
-    private const double TurnDeg = 7.5;
+    /// <summary>Some degrees from all multiples of 15° and 22.5°, some tenths from those of 1° and 2.5°.</summary>
+    private const double TurnDeg = 8.65;
 
     private static readonly double Cos = Math.Cos(TurnDeg * Math.PI / 180);
     private static readonly double Sin = Math.Sin(TurnDeg * Math.PI / 180);

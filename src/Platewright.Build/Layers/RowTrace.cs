@@ -3,13 +3,13 @@ using Platewright.Geometry;
 namespace Platewright.Build.Layers;
 
 /// <summary>
-/// The outlines of a region of rows. The ends of runs lie on the true outline; between two rows a corner is put back where the
-/// lines through the ends on both sides meet, if they meet between these rows.
+/// The outlines of a region of rows. The ends of runs lie on the true outline; between two rows a corner is put back
+/// where the lines through the ends on both sides meet, if they meet between these rows.
 /// </summary>
 internal static class RowTrace
 {
-    /// <summary>A corner nearer than this to the line it would bend is left out, mm.</summary>
-    private const double LeastBendMm = 5e-4;
+    /// <summary>A corner nearer than this to the line it would bend is left out, in rows.</summary>
+    private const double LeastBend = 0.01;
 
     /// <summary>Closed loops, material to the left, with all points that were found.</summary>
     public static List<Vec2[]> Trace(Rows rows)
@@ -103,7 +103,9 @@ internal static class RowTrace
             // Between the rows of a side, above a cap that runs right to left, below one that runs left to right.
             int low = rowOf[p] == rowOf[q] ? (p % 2 == 1 ? rowOf[p] : rowOf[p] - 1) : Math.Min(rowOf[p], rowOf[q]);
             if (rowOf[o] == rowOf[p] || rowOf[s] == rowOf[q]) continue;
-            if (Corner(At(rows, rowOf, o), here, At(rows, rowOf, q), At(rows, rowOf, s)) is not { } corner) continue;
+            Vec2? met = Corner(
+                At(rows, rowOf, o), here, At(rows, rowOf, q), At(rows, rowOf, s), LeastBend * rows.PitchMm);
+            if (met is not { } corner) continue;
             double yLow = rows.YOf(low), yHigh = rows.YOf(low + 1);
             if (corner.Y >= yLow && corner.Y <= yHigh) points.Add(corner);
         }
@@ -111,7 +113,7 @@ internal static class RowTrace
     }
 
     /// <summary>Where the line from o through p meets the line from s through q, ahead of both.</summary>
-    private static Vec2? Corner(Vec2 o, Vec2 p, Vec2 q, Vec2 s)
+    private static Vec2? Corner(Vec2 o, Vec2 p, Vec2 q, Vec2 s, double leastBendMm)
     {
         Vec2 d = p - o, e = q - s, gap = q - p;
         double cross = d.Cross(e);
@@ -120,7 +122,7 @@ internal static class RowTrace
         if (t <= 0 || u <= 0) return null;
         Vec2 corner = p + d * t;
         double length = gap.Length;
-        return length > 0 && Math.Abs(gap.Cross(corner - p)) < LeastBendMm * length ? null : corner;
+        return length > 0 && Math.Abs(gap.Cross(corner - p)) < leastBendMm * length ? null : corner;
     }
 
     private static Vec2 At(Rows rows, int[] rowOf, int node) => new(rows.Ends[node], rows.YOf(rowOf[node]));

@@ -5,8 +5,9 @@ namespace Platewright.Build.Layers;
 /// <summary>Makes sections from cuts: united where shells overlap, oriented, measured. One for each thread.</summary>
 internal sealed class SectionCutter(SectionSweep sweep, double pitchMm)
 {
-    /// <summary>Points nearer than this to the line through their neighbours say nothing about a region, mm.</summary>
-    private const double OutlineToleranceMm = 0.003;
+    /// <summary>Points nearer than this to the line through their neighbours say nothing about a region, in
+    /// rows.</summary>
+    private const double OutlineTolerance = 0.05;
 
     private readonly int[] _visit = new int[sweep.TriangleCount];
     private readonly RowScan _scan = new();
@@ -33,12 +34,12 @@ internal sealed class SectionCutter(SectionSweep sweep, double pitchMm)
         return new Section(loops, solid, Math.Abs(area), outline, overlapping, gaps);
     }
 
-    private static List<Vec2[]> Simplify(List<Vec2[]> raw)
+    private List<Vec2[]> Simplify(List<Vec2[]> raw)
     {
         List<Vec2[]> loops = new(raw.Count);
         foreach (Vec2[] loop in raw)
         {
-            Vec2[] simple = LoopSimplifier.Simplify(loop, OutlineToleranceMm);
+            Vec2[] simple = LoopSimplifier.Simplify(loop, OutlineTolerance * pitchMm);
             if (simple.Length > 2) loops.Add(simple);
         }
         return loops;

@@ -5,8 +5,8 @@ using Platewright.Geometry;
 namespace Platewright.Build.Paths;
 
 /// <summary>
-/// Single beads for what is thinner than two. A strip is cut at its two tips; the bead runs midway between its two sides and has
-/// the strip's area. A ring keeps its whole outline.
+/// Single beads for what is thinner than two. A strip is cut at its two tips; the bead runs midway between its two
+/// sides and has the strip's area. A ring keeps its whole outline.
 /// </summary>
 internal static class GapBeads
 {
@@ -24,7 +24,7 @@ internal static class GapBeads
         double total = 0, outlines = 0;
         foreach (Vec2[] raw in RowTrace.Trace(gaps))
         {
-            Vec2[] loop = LoopSimplifier.Simplify(raw, WallPlanner.PathToleranceMm);
+            Vec2[] loop = LoopSimplifier.Simplify(raw, WallPlanner.PathTolerance * pitchMm);
             if (loop.Length < 3) continue;
             double area = Outline.SignedArea(loop);
             if (area <= 0) continue;

@@ -43,13 +43,13 @@ internal sealed class LayerPlanner
         if (!_support.IsEmpty)
         {
             FillChains.Add(
-                paths, PathKind.Support, RowChoice.Keep(_support[layer], _recipe.SupportShare), new Vec2(1, 0), beadArea,
-                ShortestSparse * _pitch);
+                paths, PathKind.Support, RowChoice.Keep(_support[layer], _recipe.SupportShare), new Vec2(1, 0),
+                beadArea, ShortestSparse * _pitch);
         }
         Walled walled = _walls.Plan(section, height);
         paths.AddRange(walled.Paths);
         AddFilling(paths, layer, walled.InsideLoops, beadArea);
-        return PathOrder.ToMoves(paths, section, _part.Layers[layer], _recipe.Speeds);
+        return PathOrder.ToMoves(paths, section, _part.Layers[layer], _pitch, _recipe.Speeds);
     }
 
     private void AddFilling(List<Path> paths, int layer, IReadOnlyList<Vec2[]> inside, double beadArea)

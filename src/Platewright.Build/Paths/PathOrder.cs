@@ -6,26 +6,27 @@ using Platewright.Machines;
 namespace Platewright.Build.Paths;
 
 /// <summary>
-/// The order of a layer's paths and the travel between them: brim and support first, then island after island, in each its walls,
-/// solid faces and infill; always the nearest next.
+/// The order of a layer's paths and the travel between them: brim and support first, then island after island, in each
+/// its walls, solid faces and infill; always the nearest next.
 /// </summary>
 internal static class PathOrder
 {
-    /// <summary>Filament is pulled back before a travel longer than this that leaves the material, mm: common practice, no
-    /// source.</summary>
-    private const double LeastPullBackMm = 1.5;
+    /// <summary>Filament is pulled back before a travel longer than this that leaves the material, in pitches, about
+    /// 1.5 mm: common practice, no source.</summary>
+    private const double LeastPullBack = 3.7;
 
-    /// <summary>How finely a travel is followed to see whether it leaves the material, mm.</summary>
-    private const double FollowStepMm = 0.5;
+    /// <summary>How finely a travel is followed to see whether it leaves the material, in pitches.</summary>
+    private const double FollowStep = 1;
 
     /// <summary>More paths of a kind than this keep the order they were found in, which runs from row to row.</summary>
     private const int MostSorted = 500;
 
-    public static LayerPlan ToMoves(List<Path> paths, Section section, Layer layer, PathSpeeds speeds)
+    public static LayerPlan ToMoves(
+        List<Path> paths, Section section, Layer layer, double pitchMm, PathSpeeds speeds)
     {
         if (paths.Count == 0) return new LayerPlan(default, []);
         List<Path> ordered = Order(paths, section);
-        Walk walk = new(section, layer.BottomMm + layer.HeightMm, speeds);
+        Walk walk = new(section, layer.BottomMm + layer.HeightMm, pitchMm, speeds);
         Vec2 end = EndOf(ordered[^1]);
         walk.Begin(end);
         foreach (Path path in ordered) walk.Follow(path);
@@ -40,7 +41,12 @@ internal static class PathOrder
         {
             bool around = path.Kind is PathKind.Brim or PathKind.Support;
             int island = around || islands.Count == 0 ? 0 : 1 + IslandOf(path.Points[0], islands);
-            int phase = path.Kind switch { PathKind.Wall or PathKind.Brim => 0, PathKind.SolidFace or PathKind.Support => 1, _ => 2 };
+            int phase = path.Kind switch
+            {
+                PathKind.Wall or PathKind.Brim => 0,
+                PathKind.SolidFace or PathKind.Support => 1,
+                _ => 2,
+            };
             (groups[island, phase] ??= []).Add(path);
         }
         List<Path> ordered = new(paths.Count);
@@ -122,7 +128,7 @@ internal static class PathOrder
     }
 
     /// <summary>Turns paths into moves, with the travel between them.</summary>
-    private sealed class Walk(Section section, double zMm, PathSpeeds speeds)
+    private sealed class Walk(Section section, double zMm, double pitchMm, PathSpeeds speeds)
     {
         private readonly double _travel = speeds.Travel ?? double.PositiveInfinity;
         private Vec2 _here;
@@ -159,13 +165,13 @@ internal static class PathOrder
             Vec2 way = to - _here;
             double length = way.Length;
             if (length == 0) return;
-            bool pullBack = length > LeastPullBackMm && Leaves(way, length);
+            bool pullBack = length > LeastPullBack * pitchMm && Leaves(way, length);
             Moves.Add(new Move(Above(to, zMm), _travel, 0, pullBack ? 1 : 0, PathKind.Travel));
         }
 
         private bool Leaves(Vec2 way, double length)
         {
-            int steps = (int)Math.Ceiling(length / FollowStepMm);
+            int steps = (int)Math.Ceiling(length / (FollowStep * pitchMm));
             for (int i = 1; i < steps; i++)
             {
                 Vec2 p = _here + way * ((double)i / steps);

@@ -5,23 +5,28 @@ using Platewright.Geometry;
 namespace Platewright.Build.Paths;
 
 /// <summary>
-/// Walls of a section: closed beads half a pitch, one and a half, … inside its outline. Where less than a bead's pitch is left
-/// between two of them, or the part itself is thinner, one bead as wide as the gap runs along its middle. Not for use by several
-/// threads at once.
+/// Walls of a section: closed beads half a pitch, one and a half, … inside its outline. Where less than a bead's pitch
+/// is left between two of them, or the part itself is thinner, one bead as wide as the gap runs along its middle. Not
+/// for use by several threads at once.
 /// </summary>
 internal sealed class WallPlanner(double pitchMm, int walls)
 {
-    /// <summary>Paths keep within this of the true line, mm: less than machines follow a line.</summary>
-    public const double PathToleranceMm = 0.02;
+    /// <summary>Paths keep within this of the true line, in pitches: 0.02 mm for usual beads, less than machines follow
+    /// a line.</summary>
+    public const double PathTolerance = 0.05;
 
-    /// <summary>A traced outline may be off by this, mm; regions set against each other allow for it.</summary>
-    private const double TraceToleranceMm = 0.003;
+    /// <summary>A traced outline may be off by this, in pitches; regions set against each other allow for it.</summary>
+    private const double TraceTolerance = 0.0075;
 
     /// <summary>A gap must be this much wider than a wall's edge is exact, in pitches.</summary>
     private const double GapAllowance = 0.1;
 
     /// <summary>Gaps smaller than this, in squared pitches, are the rounding of corners.</summary>
     private const double LeastGapArea = 0.5;
+
+    /// <summary>Where the mean thickness of what walls leave is less than this, in pitches, they take it: no line
+    /// fits.</summary>
+    private const double LeastInside = 0.25;
 
     /// <summary>Beads are at most this many pitches wide.</summary>
     private const double GreatestWidth = 1.5;
@@ -40,11 +45,11 @@ internal sealed class WallPlanner(double pitchMm, int walls)
         {
             Rows centre = _offset.Shrink(region, loops, i == 0 ? pitchMm / 2 : pitchMm);
             List<Vec2[]> traced = RowTrace.Trace(centre);
-            List<Vec2[]> centreLoops = Keep(traced, TraceToleranceMm);
+            List<Vec2[]> centreLoops = Keep(traced);
             gapArea += FillGaps(paths, i, region, loops, centre, centreLoops, layerHeightMm);
             foreach (Vec2[] loop in traced)
             {
-                Vec2[] path = LoopSimplifier.Simplify(loop, PathToleranceMm);
+                Vec2[] path = LoopSimplifier.Simplify(loop, PathTolerance * pitchMm);
                 if (path.Length < 3) continue;
                 length += Outline.Perimeter(path);
                 rings.Add(path);
@@ -56,9 +61,11 @@ internal sealed class WallPlanner(double pitchMm, int walls)
         if (walls > 0 && !region.IsEmpty)
         {
             inside = _offset.Shrink(region, loops, pitchMm / 2);
-            insideLoops = Keep(RowTrace.Trace(inside), TraceToleranceMm);
+            insideLoops = Keep(RowTrace.Trace(inside));
         }
         double insideArea = walls == 0 ? section.AreaMm2 : insideLoops.Sum(l => Outline.SignedArea(l));
+        if (walls > 0 && 2 * insideArea < LeastInside * pitchMm * insideLoops.Sum(l => Outline.Perimeter(l)))
+            (inside, insideLoops, insideArea) = (Rows.Empty(inside.PitchMm), [], 0);
         // The beads together fill what lies between outline and inside: where walls overlap they are narrower.
         double width = length > 0 ? (section.AreaMm2 - insideArea - gapArea) / length : 0;
         double beadArea = Math.Clamp(width, 0, GreatestWidth * pitchMm) * layerHeightMm;
@@ -84,12 +91,12 @@ internal sealed class WallPlanner(double pitchMm, int walls)
         return GapBeads.Add(paths, left, pitchMm, layerHeightMm, LeastGapArea);
     }
 
-    private static List<Vec2[]> Keep(List<Vec2[]> traced, double tolerance)
+    private List<Vec2[]> Keep(List<Vec2[]> traced)
     {
         List<Vec2[]> loops = new(traced.Count);
         foreach (Vec2[] loop in traced)
         {
-            Vec2[] simple = LoopSimplifier.Simplify(loop, tolerance);
+            Vec2[] simple = LoopSimplifier.Simplify(loop, TraceTolerance * pitchMm);
             if (simple.Length > 2) loops.Add(simple);
         }
         return loops;
