@@ -1,7 +1,11 @@
 using Platewright.Build.Benchmarks;
 
 // Speed of the stages of a build estimate.
-//   dotnet run -c Release --project bench/Platewright.Build.Benchmarks
+//   dotnet run -c Release --project bench/Platewright.Build.Benchmarks [heat | FOLDER WITH OPEN MESHES]
 Console.WriteLine($"# processors {Environment.ProcessorCount}, .NET {Environment.Version}");
-if (args is not ["heat"]) MotionBenchmarks.Measure();
+if (args is not ["heat"])
+{
+    EstimateBenchmarks.Measure(args.Length > 0 ? args[0] : "../shared/models");
+    MotionBenchmarks.Measure();
+}
 HeatBenchmarks.Measure();
