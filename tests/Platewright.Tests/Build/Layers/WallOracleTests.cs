@@ -1,5 +1,3 @@
-using NetTopologySuite.Geometries;
-using NetTopologySuite.Geometries.Utilities;
 using NetTopologySuite.Operation.Buffer;
 using Platewright.Build.Layers;
 using Platewright.Geometry;
@@ -32,7 +30,8 @@ public sealed class WallOracleTests
             for (int wall = 0; wall < 3; wall++)
             {
                 rows = offset.Shrink(rows, loops, wall == 0 ? Pitch / 2 : Pitch);
-                loops = [.. RowTrace.Trace(rows).Select(r => LoopSimplifier.Simplify(r, 0.003)).Where(r => r.Length > 2)];
+                loops = [.. RowTrace.Trace(rows)
+                    .Select(r => LoopSimplifier.Simplify(r, 0.003)).Where(r => r.Length > 2)];
                 own += loops.Sum(r => Outline.Perimeter(r));
                 expected += polygon.Buffer(-(wall + 0.5) * Pitch, new BufferParameters(32)).Length;
             }
@@ -41,36 +40,5 @@ public sealed class WallOracleTests
         TestContext.Current.TestOutputHelper!.WriteLine($"{own} {expected} {own / expected - 1:P3}");
         // Where a feature is a bead wide to a few µm, one of the two has a wall there and the other has none.
         Assert.InRange(own, 0.995 * expected - 2, 1.005 * expected + 2);
-    }
-}
-
-internal static class Oracle
-{
-    /// <summary>The region inside loops with material to the left: the sum of counter-clockwise ones less the others.</summary>
-    public static NetTopologySuite.Geometries.Geometry Region(IEnumerable<Vec2[]> loops)
-    {
-        GeometryFactory factory = new();
-        NetTopologySuite.Geometries.Geometry solid = factory.CreatePolygon(), holes = factory.CreatePolygon();
-        foreach (Vec2[] loop in loops)
-        {
-            Coordinate[] ring = [.. loop.Append(loop[0]).Select(p => new Coordinate(p.X, p.Y))];
-            NetTopologySuite.Geometries.Geometry polygon = GeometryFixer.Fix(factory.CreatePolygon(ring));
-            if (Outline.SignedArea(loop) > 0) solid = solid.Union(polygon);
-            else holes = holes.Union(polygon);
-        }
-        return solid.Difference(holes);
-    }
-}
-
-internal static class Scaled
-{
-    /// <summary>A mesh scaled to a longest side, cut into layers.</summary>
-    public static LayeredPart Cut(Mesh mesh, double longestMm, double layerHeightMm, double rowPitchMm)
-    {
-        Vec3 size = mesh.Bounds.Size;
-        double scale = longestMm / Math.Max(size.X, Math.Max(size.Y, size.Z));
-        Mesh welded = Welding.Weld(mesh);
-        return LayeredPart.Cut(
-            welded, MeshTopology.Of(welded), Matrix3.Identity * scale, layerHeightMm, rowPitchMm, default);
     }
 }
