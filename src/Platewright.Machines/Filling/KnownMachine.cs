@@ -21,6 +21,12 @@ public sealed record KnownMachine(string Name, BuildVolume BuildVolume)
     public BedWarmUp? BedWarmUp { get; init; }
 
     public Price? Price { get; init; }
+
+    /// <summary>A program made for it; null for none.</summary>
+    public ProgramSeen? Program { get; init; }
+
+    /// <summary>True where the build volume is only as large as the program needs.</summary>
+    public bool SizeFromProgram { get; init; }
 }
 
 /// <summary>A bed that was watched getting hot.</summary>

@@ -8,6 +8,11 @@ public static class MachineFiller
 {
     private const string Stated = "stated";
 
+    /// <summary>The keys of a size, those of a box and of a round one.</summary>
+    internal static readonly string[] Sizes = [
+        "build_volume.shape", "build_volume.size_mm", "build_volume.diameter_mm", "build_volume.height_mm",
+    ];
+
     // What a recipe was chosen for, and what nearly every desktop machine has.
     private static readonly string[] Usual = ["extruder.nozzle_bore_mm", "extruder.filament_mm"];
 
@@ -29,10 +34,11 @@ public static class MachineFiller
     {
         MachineClass kind = MachineClass.Of(known.BuildVolume, known.Closed);
         Filling filling = new(Skeleton(known, kind), kind);
-        filling.Note("build_volume.shape", Stated);
+        foreach (string key in Sizes) filling.Note(key, Stated);
         filling.Note("name", Stated);
         if (known.Closed is not null) filling.Note("enclosed", Stated);
-        if (known.Price is not null) filling.Note("price.amount", Stated);
+        foreach (string key in known.Price is null ? [] : (string[])["price.amount", "price.currency"])
+            filling.Note(key, Stated);
         filling.Note("motion.moving_bed", (known.Closed, kind.MovesItsBed) switch
         {
             (_, true) => "a guess: most open machines carry the part on a bed that moves in y; correct it",
@@ -46,7 +52,9 @@ public static class MachineFiller
         {
             foreach (string key in TypicalOfWalls) filling.SetTypical(key);
             filling.Note("heating.enclosure.size_mm", "the build volume and the room that drives usually take; correct it");
+            filling.Note("heating.enclosure.can_be_vented", "a guess: most have a door or a lid; correct it");
         }
+        if (known.Program is { } program) ProgramFiller.Fill(program, known, filling);
         if (known.SupplyW is { } supply) filling.Set("heating.supply_w", supply, Stated);
         if (known.HeatedBed) BedFiller.Fill(known, filling);
         return filling.Done();
