@@ -39,6 +39,7 @@ internal static class MachineNewCommand
             string path = parsed.GetRequiredValue(file);
             RefuseExisting(path);
             Questions? questions = screen.Asks ? new Questions(screen.Messages, screen.Input, cancel) : null;
+            questions?.Say("Enter skips a question; what stays open is filled with typical values, each with its range.");
             (KnownMachine known, MeasuredJob? job) = options.Of(parsed, path, questions, cancel);
             FilledMachine filled = MachineFiller.Fill(known);
             if (job is not null) filled = JobCalibration.Fit(filled, job.Timing, job.Seconds);
@@ -53,7 +54,9 @@ internal static class MachineNewCommand
 
     private static void Save(string path, FilledMachine filled)
     {
-        string text = MachineFileWriter.Write(filled.Machine, key => filled.Origins.GetValueOrDefault(key), Header);
+        string text = MachineFileWriter.Write(
+            filled.Machine, key => filled.Origins.GetValueOrDefault(key),
+            [.. Header, .. filled.Notes.Select(n => $"To check: {n}")]);
         MachineFile.Parse(text, path);
         try
         {

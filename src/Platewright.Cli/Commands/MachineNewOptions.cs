@@ -12,6 +12,10 @@ internal sealed class MachineNewOptions
     private readonly Option<string?> _size = Text(
         "--size", "X,Y,Z", "Build volume in mm: width, depth, height; or diameter, height of a round bed.");
 
+    private readonly Option<string?> _program = Text(
+        "--program", "FILE",
+        "A ready motion program made for it: size, if not given, greatest speed and retraction are taken from it.");
+
     private readonly Option<string?> _enclosure = Text(
         "--enclosure", "open|closed", "Whether the build volume is closed against the room.");
 
@@ -24,13 +28,14 @@ internal sealed class MachineNewOptions
     private readonly Option<double?> _bedC = Options.Number("--bed-c", "°C", "Temperature that --bed-minutes means (default 60).");
 
     private readonly Option<string?> _job = Text(
-        "--job", "MODEL,TIME", "One job you timed, from start to finish: a model file and h:min or N min, as bracket.stl,2:35.");
+        "--job", "FILE,TIME",
+        "One job you timed, from start to finish: a model file or motion program, and h:min or N min, as bracket.stl,2:35.");
 
     private readonly Option<string> _recipe = new("--recipe")
     {
         HelpName = "R",
         DefaultValueFactory = _ => "use",
-        Description = "The recipe that job was built with: a recipe file or a bundled one.",
+        Description = "The recipe that job was built with: a recipe file or a bundled one. A motion program needs none.",
     };
 
     private readonly Option<string> _material = new("--material")
@@ -44,7 +49,7 @@ internal sealed class MachineNewOptions
 
     public void AddTo(Command command)
     {
-        Option[] all = [_name, _size, _enclosure, _watts, _bedMinutes, _bedC, _job, _recipe, _material, _price];
+        Option[] all = [_name, _size, _program, _enclosure, _watts, _bedMinutes, _bedC, _job, _recipe, _material, _price];
         foreach (Option option in all) command.Options.Add(option);
     }
 
@@ -59,10 +64,13 @@ internal sealed class MachineNewOptions
         Material material = MaterialCatalog.Get(parsed.GetRequiredValue(_material));
         string name = Checked(parsed.GetValue(_name) ?? Path.GetFileNameWithoutExtension(path));
         double? bedC = parsed.GetValue(_bedC);
-        BuildVolume volume = Answer(
+        ProgramSeen? program = parsed.GetValue(_program) is { } file ? SeenProgram.Read(file, cancel) : null;
+        BuildVolume? stated = Answer(
             _size, "1. How large can it build? Width, depth, height in mm, as 220,220,250; round: diameter, height.",
-            MachineAnswers.Size)
-            ?? throw new DescriptionException(new DescriptionError("the size is needed; everything else may stay open.", Key: "--size"));
+            MachineAnswers.Size);
+        BuildVolume volume = stated ?? program?.LeastVolume()
+            ?? throw new DescriptionException(new DescriptionError(
+                "the size, or a --program, is needed; everything else may stay open.", Key: "--size"));
         string? closed = Answer(_enclosure, "2. Is it open or closed against the room?", t => MachineAnswers.Closed(t) ? "closed" : "open");
         Answered<(double Watts, bool OfBed)>? power = Answer(
             _watts, "3. How many watts? Those on the power supply's label, as 350, or the bed heater's, as bed 250.",
@@ -71,8 +79,8 @@ internal sealed class MachineNewOptions
             _bedMinutes, "4. How many minutes does the bed take from cold? As 4 to 60 (°C); none if it is not heated.",
             t => new Answered<BedWarmUp?>(MachineAnswers.WarmUp(t, bedC)));
         MeasuredJob? job = Answer(
-            _job, "5. One job you timed, from start to finish? Model file and time, as bracket.stl, 2:35 "
-            + $"(taken as built of {material.Name} with the recipe {recipe.Id}).",
+            _job, "5. One job you timed, from start to finish? Model or program and time, as bracket.stl, 2:35 "
+            + $"(a model is taken as built of {material.Name} with the recipe {recipe.Id}).",
             t => MeasuredJob.Of(t, recipe, material, cancel));
         Price? price = Answer(_price, "6. What did it cost? As 450 EUR.", MachineAnswers.Price);
         return (new KnownMachine(name, volume)
@@ -83,6 +91,8 @@ internal sealed class MachineNewOptions
             HeatedBed = warmUp is null or { Value: not null },
             BedWarmUp = warmUp?.Value,
             Price = price,
+            Program = program,
+            SizeFromProgram = stated is null,
         }, job);
 
         T? Answer<T>(Option<string?> option, string question, Func<string, T> read)

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Platewright.Build.Estimates;
 using Platewright.Build.Heat;
 using Platewright.Formats;
+using Platewright.Formats.Programs;
 using Platewright.Formats.Toml;
 using Platewright.Geometry;
 using Platewright.Machines;
@@ -23,12 +24,39 @@ internal sealed record MeasuredJob(string Shown, double Seconds, JobTiming Timin
         int comma = text.LastIndexOf(',');
         string file = (comma < 0 ? text : text[..comma]).Trim();
         if (comma < 0 || file.Length == 0 || SpokenTime.Seconds(text[(comma + 1)..]) is not { } seconds)
-            throw Refused($"expected a model file and its time, as bracket.stl,2:35 or bracket.stl,155 min; found \"{text}\".");
+        {
+            throw Refused(
+                "expected a model file or motion program and its time, as bracket.stl,2:35 or bracket.stl,155 min; "
+                + $"found \"{text}\".");
+        }
+        JobTiming timing = ProgramReader.IsProgram(file)
+            ? Retimed(file, material, cancel)
+            : Estimated(file, recipe, material, cancel);
+        return new MeasuredJob(file, seconds, timing);
+    }
+
+    private static JobTiming Retimed(string file, Material material, CancellationToken cancel)
+    {
+        ProgramReading reading = ProgramReader.Read(file, cancel: cancel);
+        if (reading.Unusable is { } unusable) throw Refused(unusable.Message);
+        if (reading.Program!.AllMm is null)
+            throw Refused($"{reading.Program.File} moves nowhere, so it takes no time.");
+        return machine => Watched(ProgramEstimator.Estimate(reading.Program, Measured(machine), material, cancel).Time);
+    }
+
+    private static JobTiming Estimated(string file, Recipe recipe, Material material, CancellationToken cancel)
+    {
         ModelReading reading = ModelReader.Read(file, file.Replace('\\', '/'), ReadLimits.Default, null, cancel);
         if (reading.Unusable.Count > 0) throw Refused(reading.Unusable[0].Message);
-        ImmutableArray<PartPaths> parts = [.. reading.Files.SelectMany(f => f.Parts).Select(p => Planned(p, recipe, material, cancel))];
+        ImmutableArray<PartPaths> parts =
+            [.. reading.Files.SelectMany(f => f.Parts).Select(p => Planned(p, recipe, material, cancel))];
         if (parts.IsEmpty) throw Refused($"{file} holds no part.");
-        return new MeasuredJob(file, seconds, machine => Time(parts, machine, material, cancel));
+        return machine =>
+        {
+            MachineHeat heat = new(Measured(machine), material);
+            TimeParts[] times = [.. parts.Select(p => BuildEstimator.Estimate(p, heat, full: false, cancel).Time)];
+            return Watched(times);
+        };
     }
 
     private static PartPaths Planned(ModelPart part, Recipe recipe, Material material, CancellationToken cancel)
@@ -39,13 +67,11 @@ internal sealed record MeasuredJob(string Shown, double Seconds, JobTiming Timin
             welded, MeshTopology.Of(welded), Matrix3.Identity * (1 + material.Shrinkage), recipe, recipe.BrimFor(material), cancel);
     }
 
-    // Nobody waits with the watch in hand for the part to let go.
-    private static double Time(ImmutableArray<PartPaths> parts, Machine machine, Material material, CancellationToken cancel)
-    {
-        MachineHeat heat = new(machine with { Ranges = machine.Ranges.Clear() }, material);
-        TimeParts[] times = [.. parts.Select(p => BuildEstimator.Estimate(p, heat, full: false, cancel).Time)];
-        return times[0].WarmUpS + times.Sum(t => t.BuildingS);
-    }
+    /// <summary>The ranges would only be carried into an error that nobody asks for.</summary>
+    private static Machine Measured(Machine machine) => machine with { Ranges = machine.Ranges.Clear() };
+
+    /// <summary>Nobody waits with the watch in hand for the part to let go.</summary>
+    private static double Watched(params TimeParts[] times) => times[0].WarmUpS + times.Sum(t => t.BuildingS);
 
     private static DescriptionException Refused(string message) => new(new DescriptionError(message, Key: Key));
 }

@@ -33,6 +33,8 @@ internal sealed class Questions(IAnsiConsole console, TextReader input, Cancella
         return null;
     }
 
+    public void Say(string sentence) => console.WriteLine(sentence);
+
     // Reading a line does not end on an interruption; waiting for it does.
     private string? NextLine() => Task.Run(input.ReadLine, CancellationToken.None).WaitAsync(cancel).GetAwaiter().GetResult();
 }

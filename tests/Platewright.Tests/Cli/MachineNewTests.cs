@@ -38,6 +38,22 @@ public sealed class MachineNewTests : IDisposable
         Assert.Matches(@"Greatest acceleration along the path +2000 +mm/s² +700 and 4000", shown.Output);
     }
 
+    [Theory]
+    [InlineData("open")]
+    [InlineData("closed")]
+    public void New_EveryValueSaysWhereItCameFrom(string enclosure)
+    {
+        string file = _folder["bench.toml"];
+        CommandResult result = BuiltCommand.Run(
+            "machine", "new", file, "--size", "235,230,260", "--enclosure", enclosure, "--price", "410 EUR");
+
+        Assert.True(result.ExitCode == 0, result.Error);
+        string[] values = File.ReadAllText(file).Split("[range.")[0].Split('\n');
+        Assert.All(
+            values.Where(l => l.Contains(" = ", StringComparison.Ordinal)),
+            l => Assert.Contains(" # ", l, StringComparison.Ordinal));
+    }
+
     [Fact]
     public void New_SizeAlone_IsEnough()
     {
@@ -78,6 +94,42 @@ public sealed class MachineNewTests : IDisposable
     }
 
     [Fact]
+    public void New_ProgramAsJob_IsWhatItsReTimingThenSays()
+    {
+        string program = _folder["zigzag.gcode"], guess = _folder["guess.toml"], fitted = _folder["fitted.toml"];
+        File.WriteAllText(program, Zigzag);
+        Assert.Equal(0, BuiltCommand.Run("machine", "new", guess, "--program", program).ExitCode);
+        double minutes = Minutes(guess) * 1.1;
+        string job = string.Create(CultureInfo.InvariantCulture, $"{program},{minutes:0.000} min");
+
+        CommandResult result = BuiltCommand.Run("machine", "new", fitted, "--program", program, "--job", job);
+
+        Assert.True(result.ExitCode == 0, result.Error);
+        Assert.InRange(Minutes(fitted) / minutes, 0.99, 1.01);
+        Machine machine = MachineFile.Read(fitted);
+        Assert.Equal(new BoxVolume(180, 199, 2), machine.BuildVolume);
+        Assert.Contains("# at least: as far as ", File.ReadAllText(fitted), StringComparison.Ordinal);
+        Assert.Contains("# To check: ", File.ReadAllText(fitted), StringComparison.Ordinal);
+        Assert.Contains("asks for nozzle 210 °C, bed 60 °C", result.Output, StringComparison.Ordinal);
+
+        double Minutes(string machine)
+        {
+            CommandResult estimate = BuiltCommand.Run("estimate", program, "--machine", machine, "--material", "PLA", "--json");
+            Assert.True(estimate.ExitCode == 0, estimate.Error);
+            JsonElement time = JsonDocument.Parse(estimate.Output).RootElement.GetProperty("estimates")[0].GetProperty("time_s");
+            return (time.GetProperty("total").GetDouble() - time.GetProperty("release").GetDouble()) / 60;
+        }
+    }
+
+    /// <summary>A hundred lines of 160 mm in each of five layers, at the speed a slow machine reaches.</summary>
+    private static string Zigzag => "M140 S60\nM104 S210\nG90\nM83\n" + string.Concat(
+        from layer in Enumerable.Range(1, 5)
+        from row in Enumerable.Range(0, 100)
+        select string.Create(
+            CultureInfo.InvariantCulture,
+            $"G0 X20 Y{row * 2} Z{layer * 0.4:0.0} F9000\nG1 X180 Y{row * 2 + 1} E5 F9000\n"));
+
+    [Fact]
     public void New_ExistingFile_IsNotTouched()
     {
         File.WriteAllText(_folder["mine.toml"], "precious");
@@ -98,6 +150,9 @@ public sealed class MachineNewTests : IDisposable
     [InlineData("--bed-minutes", "--size", "200,200,200", "--bed-minutes", "4", "--bed-c", "20")]
     [InlineData("--job", "--size", "200,200,200", "--job", "absent.stl,2:35")]
     [InlineData("--job", "--size", "200,200,200", "--job", "absent.stl,155")]
+    [InlineData("--job", "--size", "200,200,200", "--job", "absent.gcode,2:35")]
+    [InlineData("--program", "--size", "200,200,200", "--program", "absent.gcode")]
+    [InlineData("--program", "--size", "200,200,200", "--program", "model.stl")]
     [InlineData("--price", "--size", "200,200,200", "--price", "450")]
     [InlineData("--name", "--size", "200,200,200", "--name", "***")]
     public void New_WrongAnswer_Exits2NamingTheOption(string option, params string[] arguments)
