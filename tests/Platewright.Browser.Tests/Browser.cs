@@ -17,12 +17,15 @@ public sealed class Browser : IAsyncLifetime
 
     public string ReportWithoutModels => Path.Combine(_folder, "report-no-models.html");
 
+    public string ReportWithoutBuilds => Path.Combine(_folder, "report-no-builds.html");
+
     public async ValueTask InitializeAsync()
     {
         if (FindChromium() is not { } chromium) return;
         Directory.CreateDirectory(_folder);
         ReportWriter.Write(FixtureStudy.WithModels, Report);
         ReportWriter.Write(FixtureStudy.WithoutModels, ReportWithoutModels);
+        ReportWriter.Write(FixtureStudy.WithoutBuilds, ReportWithoutBuilds);
         _playwright = await Playwright.CreateAsync();
         _browser = await _playwright.Chromium.LaunchAsync(new()
         {

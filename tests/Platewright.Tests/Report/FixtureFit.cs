@@ -49,7 +49,7 @@ internal static class FixtureFit
         var pose = new PoseDocument(scale, way.Rotation!, Translation(room, size, way.Rotation!, scale));
         return new(machine.Id, verdict, counts, counts != "no" && clearance is >= 0 and < 2, counts != "no" && hot && !(need.ThinnestWallMm < 0.45), true,
             verdict == "in_pieces" ? pieces : 1, reasons, asDrawn, upright, turned, tilted, clearance, pose,
-            counts == "no" || verdict == "in_pieces" ? null : FixtureEstimate.Of(verdict, size, scale));
+            counts == "no" || verdict == "in_pieces" ? null : FixtureEstimate.Of(machine, verdict, size, scale));
     }
 
     private static string Reason(string verdict, double scale, double clearance, int pieces) => verdict switch

@@ -26,6 +26,16 @@ internal static class FixtureStudy
     public static StudyDocument WithoutModels =>
         WithModels with { Parts = [.. WithModels.Parts.Select(p => p with { Model = null })] };
 
+    /// <summary>The same study where nothing was estimated.</summary>
+    public static StudyDocument WithoutBuilds => WithoutModels with
+    {
+        Machines = [.. WithModels.Machines.Select(m => m with { Builds = null, Cycles = [] })],
+        Parts =
+        [
+            .. WithoutModels.Parts.Select(p => p with { Fits = [.. p.Fits.Select(f => f with { Estimate = null })] }),
+        ],
+    };
+
     private static StudyDocument Make()
     {
         var work = FixtureWork.Rows.Select(row => (row, Part: MakePart(row))).ToList();

@@ -34,7 +34,7 @@ function whyNot(study: Study, part: Part, machine: Machine, fit: PartFit | undef
   const words = partWords(study, part, machine);
   if (!fit) return words.word;
   if (fit.counts_as === 'no') return `does not fit${words.word === 'no' ? '' : `: ${words.word}`}`;
-  if (!fit.can_make) return `fits, but ${words.note}`;
+  if (!fit.can_make) return `fits, but ${words.note === 'cannot make' || !words.note ? 'cannot be made there' : words.note}`;
   return fit.verdict === 'in_pieces' ? `only ${words.word}: builds of pieces are not estimated` : 'not estimated';
 }
 
