@@ -26,7 +26,8 @@ public sealed class BuildsTests(Browser browser)
             PartFitDocument fit = part.Fits.Single(f => f.Machine == machine.Id);
             Assert.True(fit is { CanMake: true, Estimate: not null });
             TimeDocument time = fit.Estimate.TimeS;
-            Assert.Contains($"{Clock(time.Total)} h {Clock(0.73 * time.Total)}–{Clock(1.31 * time.Total)} h", row, StringComparison.Ordinal);
+            string range = $"{Clock(0.73 * time.Total)}–{Clock(1.31 * time.Total)} h";
+            Assert.Contains($"{Clock(time.Total)} h {range}", row, StringComparison.Ordinal);
             Assert.Matches(@"about \S+ g, 0\.\d+ kWh \(0\.\d+–0\.\d+ kWh\), peak \d+ W", row);
         }
     }
@@ -67,7 +68,8 @@ public sealed class BuildsTests(Browser browser)
         await ShowAsync(report, "Third wheel", "Open 210");
         string said = await PlainAsync(report.Page.Locator("#builds-title"));
 
-        Assert.Matches(@"^\d:\d\d h on Desk 105, \d:\d\d h on Open 210: the first takes \d+ % less; warm-up and release are \d+ % of it\.", said);
+        Assert.Matches(@"^\d:\d\d h on Desk 105, \d:\d\d h on Open 210: the first takes \d+ % less; ", said);
+        Assert.Matches(@"warm-up and release are \d+ % of it\.", said);
         Assert.EndsWith("so the order could be the other way round.", said, StringComparison.Ordinal);
     }
 
@@ -98,7 +100,8 @@ public sealed class BuildsTests(Browser browser)
 
         Assert.Equal(FixtureStudy.WithModels.Machines.Count, parts.Length);
         Assert.Single(parts.Distinct());
-        Assert.StartsWith(parts[0] + " that all 7 machines make", await PlainAsync(report.Page.Locator("#workload-title")), StringComparison.Ordinal);
+        string title = await PlainAsync(report.Page.Locator("#workload-title"));
+        Assert.StartsWith(parts[0] + " that all 7 machines make", title, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -114,7 +117,11 @@ public sealed class BuildsTests(Browser browser)
         await cycle.GetByLabel("Machine").SelectOptionAsync(new SelectOptionValue { Label = "Closed 265" });
         await cycle.GetByLabel("Material").SelectOptionAsync("ABS");
         string drawn = await PlainAsync(cycle.Locator("svg"));
-        foreach (string label in (string[])["warm-up 0:15 h", "cooling 0:08 h", "nozzle 245 °C", "bed 100 °C", "chamber 50 °C", "peak 380 W", "holds at 140 W"])
+        string[] labels =
+        [
+            "warm-up 0:15 h", "cooling 0:08 h", "nozzle 245 °C", "bed 100 °C", "chamber 50 °C", "peak 380 W", "holds at 140 W",
+        ];
+        foreach (string label in labels)
             Assert.Contains(label, drawn, StringComparison.Ordinal);
 
         await cycle.GetByLabel("Material").SelectOptionAsync("PLA");
@@ -178,5 +185,6 @@ public sealed class BuildsTests(Browser browser)
     private static async Task<string[]> TextsAsync(OpenReport report, string selector) =>
         [.. (await report.Page.Locator(selector).AllTextContentsAsync()).Select(Plain)];
 
-    private static string Plain(string text) => string.Join(' ', text.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
+    private static string Plain(string text) =>
+        string.Join(' ', text.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
 }

@@ -49,15 +49,15 @@ export function comparison(taken: readonly Taken[], chosen: Machine): string {
   if (!other) return `${one}, the only machine that makes it; ${idle}.`;
   const both = `${one}, ${duration(other.estimate.time_s.total)} on ${other.machine.name}`;
   const less = 1 - t.total / other.estimate.time_s.total;
-  return `${both}: ${less < LEAST_DIFFERENCE ? 'no difference to speak of' : `the first takes ${percent(less)} less`}; `
-    + `${idle}. ${doubt(first, other)}`;
+  const better = less < LEAST_DIFFERENCE ? 'no difference to speak of' : `the first takes ${percent(less)} less`;
+  return `${both}: ${better}; ${idle}. ${doubt(first, other)}`;
 }
 
 const LEAST_DIFFERENCE = 0.01;
 
 function doubt(first: Taken, other: Taken): string {
-  const overlap = high(first.estimate.time_s.total, first.estimate.time_error) >= low(other.estimate.time_s.total, other.estimate.time_error);
-  return overlap
+  const most = high(first.estimate.time_s.total, first.estimate.time_error);
+  return most >= low(other.estimate.time_s.total, other.estimate.time_error)
     ? 'The 95 % ranges overlap, so the order could be the other way round.'
     : 'The 95 % ranges do not overlap.';
 }

@@ -54,11 +54,12 @@ export function momentsOf(cycle: Cycle): string[][] {
   const { points } = cycle;
   const { readyS, builtS } = stagesOf(cycle);
   const every = Math.max(1, Math.ceil(points.length / ROWS));
-  const atStage = (i: number) => [readyS, builtS].some((s) => points[i][TIME]! >= s && (i === 0 || points[i - 1][TIME]! < s));
+  const passes = (i: number, s: number) => points[i][TIME]! >= s && (i === 0 || points[i - 1][TIME]! < s);
+  const atStage = (i: number) => passes(i, readyS) || passes(i, builtS);
   const said = (v: number | null, unit: (v: number) => string) => (v == null ? 'none' : unit(v));
-  return points.flatMap((p, i) => (i % every === 0 || i === points.length - 1 || atStage(i)
-    ? [[
-      duration(p[TIME]!), p[TIME]! < readyS ? 'warm-up' : p[TIME]! < builtS ? 'building' : 'cooling',
-      said(p[NOZZLE], celsius), said(p[BED], celsius), said(p[CHAMBER], celsius), said(p[POWER], watts),
-    ]] : []));
+  const shown = points.filter((_, i) => i % every === 0 || i === points.length - 1 || atStage(i));
+  return shown.map((p) => [
+    duration(p[TIME]!), p[TIME]! < readyS ? 'warm-up' : p[TIME]! < builtS ? 'building' : 'cooling',
+    said(p[NOZZLE], celsius), said(p[BED], celsius), said(p[CHAMBER], celsius), said(p[POWER], watts),
+  ]);
 }

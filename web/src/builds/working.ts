@@ -28,12 +28,12 @@ export function ownWork(study: Study): Work[] {
     const b = machine.builds;
     if (!b) return [];
     const sum = summed(study, machine, study.parts);
-    const energy = b.energy_kwh != null && sum.energy
-      ? { kwh: b.energy_kwh, low: (b.energy_kwh * sum.energy.low) / sum.energy.kwh, high: (b.energy_kwh * sum.energy.high) / sum.energy.kwh }
-      : null;
+    const factor = b.energy_kwh != null && sum.energy ? b.energy_kwh / sum.energy.kwh : 0;
+    const energy = factor > 0 && sum.energy
+      ? { kwh: factor * sum.energy.kwh, low: factor * sum.energy.low, high: factor * sum.energy.high } : null;
     return [{
-      machine, parts: b.parts, timeS: b.time_s, lowS: b.low_time_s, highS: b.high_time_s, idleS: b.warm_up_share * b.time_s,
-      massG: b.mass_g, energy, peakW: b.peak_power_w ?? null,
+      machine, parts: b.parts, timeS: b.time_s, lowS: b.low_time_s, highS: b.high_time_s,
+      idleS: b.warm_up_share * b.time_s, massG: b.mass_g, energy, peakW: b.peak_power_w ?? null,
     }];
   });
 }
@@ -60,7 +60,9 @@ function summed(study: Study, machine: Machine, parts: readonly Part[]): Work {
     if (e.energy_kwh == null) continue;
     const kwh = copies * e.energy_kwh.total;
     const was = work.energy ?? { kwh: 0, low: 0, high: 0 };
-    work.energy = { kwh: was.kwh + kwh, low: was.low + low(kwh, e.energy_error), high: was.high + high(kwh, e.energy_error) };
+    work.energy = {
+      kwh: was.kwh + kwh, low: was.low + low(kwh, e.energy_error), high: was.high + high(kwh, e.energy_error),
+    };
     if (e.peak_power_w != null) work.peakW = Math.max(work.peakW ?? 0, e.peak_power_w);
   }
   return work;
