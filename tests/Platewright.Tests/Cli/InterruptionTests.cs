@@ -63,7 +63,9 @@ public sealed class InterruptionTests : IDisposable
     }
 
     private BuiltCommand Start(string store, string results) =>
-        BuiltCommand.Start(null, "study", _folder["models"], "--store", _folder[store], "--out", _folder[results]);
+        BuiltCommand.Start(
+            null, "study", _folder["models"], "--store", _folder[store], "--out", _folder[results],
+            "--machine", "generic-105-open", "--machine", "generic-210-enclosed", "--machine", "generic-330-enclosed");
 
     private static CommandResult Finish(BuiltCommand command)
     {

@@ -77,7 +77,8 @@ public sealed class StudyCommandTests : IDisposable
         {
             string name = $"on{processors}";
             using BuiltCommand command = BuiltCommand.Start(
-                processors, "study", _folder["models"], "--store", _folder[$"store{processors}"], "--out", _folder[name]);
+                processors, "study", _folder["models"], "--store", _folder[$"store{processors}"], "--out", _folder[name],
+                "--machine", "generic-105-open", "--machine", "generic-330-enclosed");
             Assert.Equal(0, command.WaitForEnd().ExitCode);
             return StudyResults.Json(_folder[name]);
         })];
@@ -116,11 +117,14 @@ public sealed class StudyCommandTests : IDisposable
         Assert.DoesNotContain("\"positions\":", File.ReadAllText(_folder["without", "report.html"]), StringComparison.Ordinal);
     }
 
+    // Two are enough to tell machines apart, and estimates take their time.
+    private static readonly string[] Machines = ["--machine", "generic-105-open", "--machine", "generic-330-enclosed"];
+
     private void WriteLumps(int count)
     {
         for (int i = 0; i < count; i++) TestModels.WriteLump(_folder["models", $"lump{i}.stl"], seed: i);
     }
 
     private CommandResult Study(string folder, params string[] more) =>
-        BuiltCommand.Run(["study", _folder["models"], "--store", _folder["store"], "--out", _folder[folder], .. more]);
+        BuiltCommand.Run(["study", _folder["models"], "--store", _folder["store"], "--out", _folder[folder], .. Machines, .. more]);
 }
