@@ -7,9 +7,9 @@ namespace Platewright.Cli.Display;
 /// <summary>A study as text: the headline, machines, projects and parts × machines, coverage, what decides it, notes.</summary>
 internal sealed class StudyView(StudyDocument study, IAnsiConsole console, int columns)
 {
-    private const int MostRows = 200;
+    internal const int MostRows = 200;
     private const int MostDeciding = 6;
-    private const int NameColumns = 18;
+    internal const int NameColumns = 18;
 
     private readonly Dictionary<string, PartDocument> _parts = study.Parts.ToDictionary(p => p.Id, StringComparer.Ordinal);
 
@@ -19,7 +19,7 @@ internal sealed class StudyView(StudyDocument study, IAnsiConsole console, int c
         WriteVerdicts();
         WriteCoverage();
         WriteDeciding();
-        WriteBuilds();
+        new BuildsView(study, console, columns).Write();
         Sentences.Write(console, "Findings", Findings());
         Sentences.Write(console, "Alike", study.Alike.Select(a => a.Message));
         Sentences.Write(console, "Not used", study.Unusable.Select(u => u.Error));
@@ -91,27 +91,6 @@ internal sealed class StudyView(StudyDocument study, IAnsiConsole console, int c
         Sentences.Write(console, "Parts that decide it", lines);
     }
 
-    private void WriteBuilds()
-    {
-        if (study.Machines.All(m => m.Builds is null)) return;
-        console.WriteLine();
-        console.MarkupLine("[bold]Building all it can make[/], each copy by itself; the range is 95 % and holds for the sum as a whole");
-        TextGrid grid = new(columns);
-        grid.Add(
-            "", new Cell("parts", "bold"), new Cell("time", "bold"), new Cell("warm-up and release", "bold"),
-            new Cell("material", "bold"), new Cell("energy", "bold"), new Cell("peak", "bold"));
-        for (int m = 0; m < study.Machines.Count; m++)
-        {
-            if (study.Machines[m].Builds is not { } b) continue;
-            grid.Add(
-                $"{Letter(m)}  {study.Machines[m].Name}", $"{b.Parts}",
-                $"{DurationText.Of(b.TimeS)} ({DurationText.Of(b.LowTimeS)} to {DurationText.Of(b.HighTimeS)})",
-                $"{100 * b.WarmUpShare:0} %", $"{b.MassG / 1000:0.00} kg",
-                b.EnergyKwh is { } kwh ? $"{kwh:0.0} kWh" : "not counted", b.PeakPowerW is { } peak ? $"{peak:0} W" : "");
-        }
-        grid.Write(console);
-    }
-
     private IEnumerable<string> Findings() => study.Parts.SelectMany(p => p.Findings.Select(f => $"{p.Name}: {f.Message}"));
 
     // The scale or the number of pieces is that of the part that decides.
@@ -133,5 +112,5 @@ internal sealed class StudyView(StudyDocument study, IAnsiConsole console, int c
     private static string MachineLine(MachineDocument m) => $"{m.Name}, {BuildVolumeText.Of(m.BuildVolume)}";
 
     // A, B … Z, A2, B2 …
-    private static string Letter(int index) => $"{(char)('A' + index % 26)}{(index < 26 ? "" : index / 26 + 1)}";
+    internal static string Letter(int index) => $"{(char)('A' + index % 26)}{(index < 26 ? "" : index / 26 + 1)}";
 }
