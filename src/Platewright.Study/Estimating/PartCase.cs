@@ -69,13 +69,21 @@ internal sealed class PartCase
             string? cost = CostOf(heat, only, "turned to fit", growth);
             return Describe(heat, only, fit.Verdict == Verdict.AsDrawn ? "as_drawn" : "turned", fit.Pose.Rotation, growth, cost);
         }
-        StandingPose best = StandingPoses.Worth(fitting).MinBy(p => Seconds(heat, PathsOf(p.Rotation, growth, support: false)))!;
+        StandingPose[] worth = [.. StandingPoses.Worth(fitting)];
+        StandingPose best = worth.MinBy(SecondsOf)!;
+        // Turning a part over for a minute or two is not worth its owner's wondering why.
+        if (worth.FirstOrDefault(p => p.AsDrawn) is { } drawn && SecondsOf(drawn) <= HardlyLonger * SecondsOf(best)) best = drawn;
         PartPaths paths = PathsOf(best.Rotation, growth, support: false);
         string? lost = fitting[0] != _poses.Value[0]
             ? CostOf(heat, paths, best.AsDrawn ? "kept as drawn to fit" : "turned to fit", growth)
             : null;
         return Describe(heat, paths, best.AsDrawn ? "as_drawn" : "turned", best.Rotation, growth, lost);
+
+        double SecondsOf(StandingPose pose) => Seconds(heat, PathsOf(pose.Rotation, growth, support: false));
     }
+
+    /// <summary>The drawn pose is kept where no other is quicker than by this.</summary>
+    private const double HardlyLonger = 1.03;
 
     private PartPaths PathsOf(Rotation rotation, double scale, bool support)
     {
