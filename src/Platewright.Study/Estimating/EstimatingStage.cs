@@ -53,6 +53,6 @@ internal sealed class EstimatingStage(StageRunner runner, StudyPlan plan)
 
     private static string Canonical(StudyPart part, Material material) =>
         CanonicalText.Of(part.Planned.Allowance) + CanonicalText.Numbers("brim", part.BrimMm)
-        + JsonSerializer.Serialize(material with { Source = "", Fumes = null, PricePerKg = null })
+        + JsonSerializer.Serialize(material with { Source = "", PricePerKg = null })
         + JsonSerializer.Serialize(part.Planned.Recipe with { Purpose = null });
 }
