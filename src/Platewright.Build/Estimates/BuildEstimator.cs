@@ -83,7 +83,7 @@ public static class BuildEstimator
             RelativeError = Time.TotalS > 0 ? layers.ErrorS / Time.TotalS : 0,
             TimeError = new ModelError(0, 0, ModelError.Prior),
             EnergyError = new ModelError(0, 0, ModelError.Prior),
-            Warp = WarpRisk.Of(Heat.Material, part.ContactMm, Heat.Chamber.IsClosed ? Heat.Settings.ChamberC : Heat.RoomC),
+            Warp = WarpRisk.Of(Heat.Material, part.ContactMm, Heat.AirC),
             Notes = [.. part.Findings, .. BuildNotes.Of(Heat, Cycle, Time.TotalS, MaterialMm3)],
         };
     }

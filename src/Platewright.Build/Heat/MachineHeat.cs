@@ -41,6 +41,9 @@ public sealed class MachineHeat
     /// <summary>How the chamber is used: open, closed, or opened because this material would go soft in it.</summary>
     public ChamberUse Chamber { get; }
 
+    /// <summary>Air around the part once all is warm, °C: what a closed chamber reaches, else the room's.</summary>
+    public double AirC => Chamber is { IsClosed: true, ClosedAirC: { } air } ? air : RoomC;
+
     /// <summary>
     /// Temperatures it is run at, °C: the usual ones where they are reached with ease, else the least ones.
     /// </summary>

@@ -110,8 +110,8 @@ internal static class ReachJudge
         if (stated is { } low && low < heat.RoomC) stated = heat.RoomC;
         if (ceiling is not { } top)
             return new ZoneReach(zone, needed, stated, stated is null ? ReachSource.Unknown : ReachSource.Stated);
-        if (stated is not { } says) return new ZoneReach(zone, needed, top, computed);
-        bool believed = passive && !open && says - heat.RoomC <= Doubt * (top - heat.RoomC);
+        if (open || stated is not { } says) return new ZoneReach(zone, needed, top, computed);
+        bool believed = passive && says - heat.RoomC <= Doubt * (top - heat.RoomC);
         return says <= top || believed
             ? new ZoneReach(zone, needed, says, ReachSource.Stated)
             : new ZoneReach(zone, needed, top, computed);

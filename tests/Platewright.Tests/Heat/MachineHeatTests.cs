@@ -71,6 +71,23 @@ public sealed class MachineHeatTests
     }
 
     [Fact]
+    public void Air_ClosedOrOpened_IsTheChambersOrTheRooms()
+    {
+        Machine machine = TypicalHeaters.On(MachineCatalog.FindBundled("generic-210-enclosed")!);
+        Assert.InRange(new MachineHeat(machine, Pla with { VentAboveC = null }).AirC, 28, 45);
+        Assert.Equal(22, new MachineHeat(machine, Pla with { VentAboveC = 25 }).AirC);
+        Assert.Equal(18, new MachineHeat(TypicalHeaters.OpenFrame(0.2, 400), Abs, roomC: 18).AirC);
+    }
+
+    [Fact]
+    public void Reach_OpenFrameThatStatesNoChamber_SaysTheAirStaysCool()
+    {
+        Machine machine = TypicalHeaters.OpenFrame(0.2, 600) with { HeatsTo = new HeatLimits(300, 120, 0) };
+        Assert.Equal(
+            ["the air around the part stays at 22 °C; ABS needs 45 °C"], HeatReach.Of(machine, Abs).Sentences);
+    }
+
+    [Fact]
     public void Melt_MoreFlow_TakesItsHeatFromTheNozzle()
     {
         MachineHeat heat = new(TypicalHeaters.OpenFrame(0.235, 500), Pla);
