@@ -108,27 +108,27 @@ internal sealed class RowOffset
         if (length == 0) return;
         Vec2 out1 = new Vec2(-d.Y, d.X) * (distance / length);
         Vec2 c = b + out1, e = a + out1;
-        double low = Math.Min(Math.Min(a.Y, b.Y), Math.Min(c.Y, e.Y));
-        double high = Math.Max(Math.Max(a.Y, b.Y), Math.Max(c.Y, e.Y));
-        int first = (int)Math.Ceiling(low / pitch - 0.5), last = (int)Math.Floor(high / pitch - 0.5);
+        double ra = a.Y / pitch - 0.5, rb = b.Y / pitch - 0.5, rc = c.Y / pitch - 0.5, re = e.Y / pitch - 0.5;
+        int first = (int)Math.Ceiling(Math.Min(Math.Min(ra, rb), Math.Min(rc, re)));
+        int last = (int)Math.Floor(Math.Max(Math.Max(ra, rb), Math.Max(rc, re)));
         int count = last - first + 1;
         if (count <= 0) return;
         if (count > _low.Length) (_low, _high) = (new double[2 * count], new double[2 * count]);
         Array.Fill(_low, double.PositiveInfinity, 0, count);
         Array.Fill(_high, double.NegativeInfinity, 0, count);
-        Span(a, b, pitch, first, count);
-        Span(b, c, pitch, first, count);
-        Span(c, e, pitch, first, count);
-        Span(e, a, pitch, first, count);
+        Span(a, ra, b, rb, pitch, first, count);
+        Span(b, rb, c, rc, pitch, first, count);
+        Span(c, rc, e, re, pitch, first, count);
+        Span(e, re, a, ra, pitch, first, count);
         for (int i = 0; i < count; i++) if (_low[i] < _high[i]) _stretches.Add(first + i, _low[i], _high[i]);
     }
 
-    private void Span(Vec2 a, Vec2 b, double pitch, int first, int count)
+    private void Span(Vec2 a, double ra, Vec2 b, double rb, double pitch, int first, int count)
     {
-        if (a.Y > b.Y) (a, b) = (b, a);
+        if (a.Y > b.Y) (a, ra, b, rb) = (b, rb, a, ra);
         double height = b.Y - a.Y;
-        int from = Math.Max(0, (int)Math.Ceiling(a.Y / pitch - 0.5) - first);
-        int to = Math.Min(count - 1, (int)Math.Floor(b.Y / pitch - 0.5) - first);
+        int from = Math.Max(0, (int)Math.Ceiling(ra) - first);
+        int to = Math.Min(count - 1, (int)Math.Floor(rb) - first);
         if (from > to) return;
         double slope = height > 0 ? (b.X - a.X) / height : 0;
         for (int i = from; i <= to; i++)

@@ -3,6 +3,10 @@ namespace Platewright.Build.Layers;
 /// <summary>Union, difference and intersection of regions with the same pitch.</summary>
 public static class RowSets
 {
+    // What it collects is handed on as a copy: nothing outlives a call but the room it takes.
+    [ThreadStatic]
+    private static RowsBuilder? _builder;
+
     public static Rows Unite(Rows a, Rows b)
     {
         if (a.IsEmpty) return b;
@@ -107,7 +111,7 @@ public static class RowSets
     {
         if (!a.IsEmpty && !b.IsEmpty && a.PitchMm != b.PitchMm)
             throw new ArgumentException($"Regions need the same pitch, got {a.PitchMm} and {b.PitchMm} mm.", nameof(b));
-        RowsBuilder result = new();
+        RowsBuilder result = _builder ??= new RowsBuilder();
         result.Begin(a.PitchMm, first);
         return result;
     }

@@ -42,10 +42,10 @@ internal static class FillChains
                     paths.Add(new Path(kind, [], Closed: false, beadAreaMm2, Dashed: true));
                     chain.Place = paths.Count - 1;
                 }
-                chain.Add(low, high, y, along);
+                chain.Add(row, low, high, y, along);
                 next.Add(chain);
             }
-            foreach (Chain chain in open) if (!next.Contains(chain)) Close(paths, chain);
+            foreach (Chain chain in open) if (chain.Row != row) Close(paths, chain);
             (open, next) = (next, open);
             next.Clear();
         }
@@ -57,15 +57,15 @@ internal static class FillChains
 
     private sealed class Chain
     {
-        public int Place;
+        public int Place, Row;
         public double Low, High;
         private bool _back;
 
         public List<Vec2> Points { get; } = [];
 
-        public void Add(double low, double high, double y, Vec2 along)
+        public void Add(int row, double low, double high, double y, Vec2 along)
         {
-            (Low, High) = (low, high);
+            (Row, Low, High) = (row, low, high);
             Vec2 a = Point(_back ? high : low, y, along), b = Point(_back ? low : high, y, along);
             _back = !_back;
             Points.Add(a);

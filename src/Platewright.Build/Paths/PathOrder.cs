@@ -72,6 +72,8 @@ internal static class PathOrder
     private static void AddNearest(List<Path> group, List<Path> ordered, ref Vec2 here)
     {
         bool sorted = group.Count <= MostSorted;
+        // Ends side by side, for the search that meets them all for every path.
+        var ends = sorted ? group.Select(p => (First: p.Points[0], Last: p.Points[^1], p.Closed)).ToArray() : [];
         for (int done = 0; done < group.Count; done++)
         {
             int best = done;
@@ -79,13 +81,14 @@ internal static class PathOrder
             if (sorted)
             {
                 double least = double.PositiveInfinity;
-                for (int i = done; i < group.Count; i++)
+                for (int i = done; i < ends.Length; i++)
                 {
-                    Vec2 a = group[i].Points[0] - here, b = group[i].Points[^1] - here;
-                    double first = a.Dot(a), last = group[i].Closed ? double.PositiveInfinity : b.Dot(b);
+                    Vec2 a = ends[i].First - here, b = ends[i].Last - here;
+                    double first = a.Dot(a), last = ends[i].Closed ? double.PositiveInfinity : b.Dot(b);
                     if (first < least) (least, best, reverse) = (first, i, false);
                     if (last < least) (least, best, reverse) = (last, i, true);
                 }
+                (ends[done], ends[best]) = (ends[best], ends[done]);
             }
             (group[done], group[best]) = (group[best], group[done]);
             Path path = group[done];

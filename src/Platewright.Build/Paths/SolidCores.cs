@@ -5,8 +5,8 @@ using Platewright.Geometry;
 namespace Platewright.Build.Paths;
 
 /// <summary>
-/// For each layer and each direction of filling the part's section as lines a bead's pitch apart, and what of it has material in
-/// every layer near it above and below: the core. The rest of a section is a solid face.
+/// For each layer and each direction of filling the part's section as lines a bead's pitch apart, and what of it has
+/// material in every layer near it above and below: the core. The rest of a section is a solid face.
 /// </summary>
 internal sealed class SolidCores
 {
@@ -46,18 +46,36 @@ internal sealed class SolidCores
                 cores[d] = cuts;
                 continue;
             }
-            Rows[] inner = cores[d] = new Rows[sections.Length];
-            Parallel.For(0, sections.Length, options, l => inner[l] = Core(cuts, l, solidLayers));
+            cores[d] = Common(cuts, solidLayers, options);
         }
         return new SolidCores(rows, cores);
     }
 
-    private static Rows Core(Rows[] cuts, int layer, int reach)
+    /// <summary>
+    /// What each layer has in common with all as many as <paramref name="reach"/> below and above it; nothing near the
+    /// ends. Runs of 2, 4, 8, … layers each come from two of half as many; two that overlap make up the whole.
+    /// </summary>
+    private static Rows[] Common(Rows[] cuts, int reach, ParallelOptions options)
     {
-        if (layer < reach || layer + reach >= cuts.Length) return Rows.Empty(cuts[layer].PitchMm);
-        Rows core = cuts[layer];
-        for (int k = 1; k <= reach && !core.IsEmpty; k++)
-            core = RowSets.Intersect(RowSets.Intersect(core, cuts[layer - k]), cuts[layer + k]);
-        return core;
+        int window = 2 * reach + 1, run = 1;
+        Rows[] upward = cuts;
+        for (; 2 * run <= window; run *= 2) upward = Pairs(upward, run, options);
+        var common = new Rows[cuts.Length];
+        Parallel.For(0, cuts.Length, options, l =>
+        {
+            bool within = l >= reach && l + reach < cuts.Length;
+            common[l] = within
+                ? RowSets.Intersect(upward[l - reach], upward[l + reach + 1 - run])
+                : Rows.Empty(cuts[l].PitchMm);
+        });
+        return common;
+    }
+
+    /// <summary>Each run of layers with the one that begins where it ends, where there is one.</summary>
+    private static Rows[] Pairs(Rows[] runs, int run, ParallelOptions options)
+    {
+        var pairs = new Rows[Math.Max(0, runs.Length - run)];
+        Parallel.For(0, pairs.Length, options, l => pairs[l] = RowSets.Intersect(runs[l], runs[l + run]));
+        return pairs;
     }
 }
