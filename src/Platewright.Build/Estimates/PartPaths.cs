@@ -35,12 +35,7 @@ public sealed class PartPaths
         Mesh welded, MeshTopology topology, Matrix3 linear, Recipe recipe, double brimMm, CancellationToken cancel)
     {
         BuildLayers layers = BuildLayers.Of(welded, topology, linear, recipe, brimMm, cancel);
-        var keys = new string[layers.Part.Layers.Length];
-        Parallel.For(0, keys.Length, new ParallelOptions { CancellationToken = cancel }, l => keys[l] = layers.KeyOf(l));
-        Dictionary<string, int> first = new(StringComparer.Ordinal);
-        var sameAs = new int[keys.Length];
-        for (int l = 0; l < keys.Length; l++) sameAs[l] = first.TryGetValue(keys[l], out int f) ? f : first[keys[l]] = l;
-        return new PartPaths(layers, sameAs);
+        return new PartPaths(layers, layers.FirstEqual(cancel));
     }
 
     public int LayerCount => _sameAs.Length;

@@ -8,7 +8,8 @@ using Platewright.Machines;
 
 namespace Platewright.Build.Paths;
 
-/// <summary>A part in a pose with all that its layers need of each other: what a layer's paths are planned from.</summary>
+/// <summary>A part in a pose with all that its layers need of each other: what a layer's paths are planned
+/// from.</summary>
 internal sealed record BuildLayers
 {
     /// <summary>Coordinates that agree to this are equal, mm.</summary>
@@ -50,13 +51,48 @@ internal sealed record BuildLayers
 
     private const int RowsPerBead = 8;
 
-    /// <summary>Equal for layers whose paths are equal but for their height above the build surface.</summary>
-    public string KeyOf(int layer)
+    /// <summary>
+    /// For each layer the first whose paths are equal but for their height above the build surface: itself, or one
+    /// below.
+    /// </summary>
+    public int[] FirstEqual(CancellationToken cancel)
     {
-        // The gyroid differs at every height, and the brim is the first layer's alone.
-        bool own = Recipe.InfillPattern == InfillPattern.Gyroid || (layer == 0 && BrimMm > 0);
+        int count = Part.Layers.Length;
+        // Most layers differ from all others in what can be counted: those need no key.
+        var counts = new Counts[count];
+        Dictionary<Counts, int> often = [];
+        for (int l = 0; l < count; l++)
+        {
+            counts[l] = CountsOf(l);
+            often[counts[l]] = often.GetValueOrDefault(counts[l]) + 1;
+        }
+        var keys = new string?[count];
+        ParallelOptions options = new() { CancellationToken = cancel };
+        Parallel.For(0, count, options, l => keys[l] = often[counts[l]] > 1 ? KeyOf(l) : null);
+        Dictionary<string, int> first = new(StringComparer.Ordinal);
+        var equal = new int[count];
+        for (int l = 0; l < count; l++)
+            equal[l] = keys[l] is not { } key || first.TryAdd(key, l) ? l : first[key];
+        return equal;
+    }
+
+    private Counts CountsOf(int layer)
+    {
+        IReadOnlyList<Vec2[]> loops = Part.Sections[layer].Loops;
+        int runs = Directions.Sparse(layer).Sum(d => Cores.Core(layer, d).RunCount);
+        int support = Support.IsEmpty ? 0 : Support[layer].RunCount;
+        return new Counts(IsOwn(layer) ? layer : -1, loops.Count, loops.Sum(l => l.Length), runs, support);
+    }
+
+    private readonly record struct Counts(int Own, int Loops, int Points, int Runs, int Support);
+
+    // The gyroid differs at every height; brim and speed of the first layer are its alone.
+    private bool IsOwn(int layer) => layer == 0 || Recipe.InfillPattern == InfillPattern.Gyroid;
+
+    private string KeyOf(int layer)
+    {
         using IncrementalHash hash = IncrementalHash.CreateHash(HashAlgorithmName.SHA256);
-        List<long> numbers = [own ? layer : -1, Directions.Solid(layer), Step(Part.Layers[layer].HeightMm)];
+        List<long> numbers = [IsOwn(layer) ? layer : -1, Directions.Solid(layer), Step(Part.Layers[layer].HeightMm)];
         foreach (Vec2[] loop in Part.Sections[layer].Loops)
         {
             numbers.Add(loop.Length);
