@@ -16,5 +16,5 @@ public sealed record Stage(string Name, int Version)
     public static readonly Stage Need = new("need", 5);
 
     /// <summary>One part built on one machine: pose, time, material, energy.</summary>
-    public static readonly Stage Estimate = new("estimate", 3);
+    public static readonly Stage Estimate = new("estimate", 4);
 }
