@@ -18,7 +18,7 @@ internal readonly struct DriveLimits
         Require(limits.SpeedJumpMmS is null or >= 0, "speed jump", limits.SpeedJumpMmS);
         Require(limits.JerkMmS3 is null or > 0, "jerk", limits.JerkMmS3);
         if (!(yAccelerationShare is > 0 and <= 1))
-            {
+        {
             throw new ArgumentOutOfRangeException(
                 nameof(yAccelerationShare), yAccelerationShare, "A share is above 0, up to 1.");
         }

@@ -23,7 +23,7 @@ public readonly record struct Trapezoid(
     {
         double a = accelerationMmS2, b = decelerationMmS2 ?? a;
         if (!(distanceMm >= 0 && cruiseMmS > 0 && a > 0 && b > 0))
-            {
+        {
             throw new ArgumentException(
                 $"Not a move: {distanceMm} mm at {cruiseMmS} mm/s, {a} and {b} mm/s².", nameof(distanceMm));
         }

@@ -65,7 +65,7 @@ internal static class EstimateCommand
             if (name is null) screen.Error.WriteLine($"No material is named: {UsualMaterial} is taken. Name one with --material.");
             EstimateRun run = new(
                 files, chosen, wanted, MaterialCatalog.Get(name ?? UsualMaterial),
-                parsed.GetValue(full), reading.Of(parsed)) 
+                parsed.GetValue(full), reading.Of(parsed))
             {
                 BoresMm = Bores(parsed.GetValue(bores) ?? []),
                 Colours = AtLeastOne(colours, parsed.GetValue(colours)) ?? 1,

@@ -2,8 +2,8 @@ using Platewright.Fit;
 using Platewright.Study.Describing;
 using Platewright.Study.Documents;
 using Platewright.Study.Estimating;
-using Platewright.Study.Learning;
 using Platewright.Study.Examining;
+using Platewright.Study.Learning;
 using Platewright.Study.Store;
 
 namespace Platewright.Study.Pipeline;
