@@ -17,7 +17,8 @@ public static class ProgramFit
     /// <summary>The furthest overrun in each direction, material first; empty where the program fits.</summary>
     public static IReadOnlyList<ProgramOverrun> Check(MotionProgram program, Machine machine)
     {
-        Wall[] outer = WallsOf(machine.BuildVolume, Margins.None), inner = WallsOf(machine.BuildVolume, machine.Margins);
+        Wall[] outer = WallsOf(machine.BuildVolume, Margins.None);
+        Wall[] inner = WallsOf(machine.BuildVolume, machine.Margins);
         var travel = new Furthest(outer);
         var laid = new Furthest(inner);
         Vec3? from = null;
@@ -61,7 +62,8 @@ public static class ProgramFit
         {
             Vec2 side = (corners[(i + 1) % corners.Length] - corners[i]).Normalized();
             // Corners run counter-clockwise, so outwards is to the right of a side.
-            yield return new("outwards", new(side.Y, -side.X, 0), side.Y * corners[i].X - side.X * corners[i].Y - marginMm);
+            Vec3 outwards = new(side.Y, -side.X, 0);
+            yield return new("outwards", outwards, outwards.Dot(new(corners[i].X, corners[i].Y, 0)) - marginMm);
         }
     }
 

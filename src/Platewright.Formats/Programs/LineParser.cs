@@ -1,3 +1,4 @@
+using System.Buffers;
 using Platewright.Formats.Reading;
 
 namespace Platewright.Formats.Programs;
@@ -6,8 +7,11 @@ namespace Platewright.Formats.Programs;
 /// Takes a line apart into words. What begins like no word, or with a G or M word the reader does not know, is named
 /// and the rest of the line passed over: other words may have text behind them that is no word at all.
 /// </summary>
-internal ref struct LineParser(ReadOnlySpan<byte> line, LineWords words, UnknownWords unknown, ReadRequest request, int number)
+internal ref struct LineParser(
+    ReadOnlySpan<byte> line, LineWords words, UnknownWords unknown, ReadRequest request, int number)
 {
+    private static readonly SearchValues<byte> NumberBytes = SearchValues.Create("0123456789.-+"u8);
+
     private readonly ReadOnlySpan<byte> _line = line;
     private int _at;
 
@@ -94,7 +98,8 @@ internal ref struct LineParser(ReadOnlySpan<byte> line, LineWords words, Unknown
     {
         while (_at < _line.Length && _line[_at] is (byte)' ' or (byte)'\t') _at++;
         int start = _at;
-        while (_at < _line.Length && _line[_at] is (>= (byte)'0' and <= (byte)'9') or (byte)'.' or (byte)'-' or (byte)'+') _at++;
+        int length = _line[start..].IndexOfAnyExcept(NumberBytes);
+        _at = length < 0 ? _line.Length : start + length;
         return _line[start.._at];
     }
 

@@ -29,5 +29,10 @@ internal static class DialectChoices
 
     public static IReadOnlyList<string> Of(ProgramDialect dialect) => dialect == ProgramDialect.Rs274
         ? ["G4 P is in seconds, as in RS-274.", "G0 is as fast as the machine can, as in RS-274.", .. Shared]
-        : ["G4 P is in milliseconds and S in seconds, as in the trade.", "G0 moves at F like G1, as in the trade.", .. Shared];
+        :
+        [
+            "G4 P is in milliseconds and S in seconds, as in the trade.",
+            "G0 moves at F like G1, as in the trade.",
+            .. Shared,
+        ];
 }

@@ -15,7 +15,8 @@ internal sealed partial class ProgramInterpreter
 
     private const int MostMoves = 50_000_000;
 
-    private static readonly uint ReadLetters = "XYZEIJKRFPSTNGM".Aggregate(0u, (set, letter) => set | LineWords.Bit(letter));
+    private static readonly uint ReadLetters =
+        "XYZEIJKRFPSTNGM".Aggregate(0u, (set, letter) => set | LineWords.Bit(letter));
 
     private void Move()
     {

@@ -91,7 +91,8 @@ internal sealed partial class ProgramInterpreter(ReadRequest request, ProgramDia
                     break;
             }
         }
-        if (target != 280 && _words.FirstBare is char bare) throw Refuse($"{bare} has no number", ReadRequest.ExportAgain);
+        if (target != 280 && _words.FirstBare is char bare)
+            throw Refuse($"{bare} has no number", ReadRequest.ExportAgain);
         bool aboutHeat = false;
         foreach (int code in _words.MCodes) aboutHeat |= RunM(code);
         if (_words.Has('F') && !aboutHeat) SetSpeed(_words['F']);
@@ -210,5 +211,6 @@ internal sealed partial class ProgramInterpreter(ReadRequest request, ProgramDia
         }
     }
 
-    private ModelFileException Refuse(string problem, string remedy) => request.Refuse($"line {_line}", problem, remedy);
+    private ModelFileException Refuse(string problem, string remedy) =>
+        request.Refuse($"line {_line}", problem, remedy);
 }

@@ -38,7 +38,8 @@ internal sealed class ProgramTally
         _lastHeight = height;
     }
 
-    public MotionProgram ToProgram(string file, IReadOnlyList<UnknownWord> unknown, IReadOnlyList<string> choices) => new()
+    public MotionProgram ToProgram(
+        string file, IReadOnlyList<UnknownWord> unknown, IReadOnlyList<string> choices) => new()
     {
         File = file,
         Moves = _moves.ToArray(),

@@ -34,5 +34,6 @@ internal sealed class UnknownWords
     }
 
     public IReadOnlyList<UnknownWord> InOrder() =>
-        [.. _words.OrderBy(w => w.Value.FirstLine).Select(w => new UnknownWord(w.Key, w.Value.Count, w.Value.FirstLine))];
+        [.. _words.OrderBy(w => w.Value.FirstLine)
+            .Select(w => new UnknownWord(w.Key, w.Value.Count, w.Value.FirstLine))];
 }
