@@ -40,16 +40,16 @@ internal sealed class ProgramTally
 
     public MotionProgram ToProgram(
         string file, IReadOnlyList<UnknownWord> unknown, IReadOnlyList<string> choices) => new()
-    {
-        File = file,
-        Moves = _moves.ToArray(),
-        PathMm = PathMm,
-        AllMm = _all == Bounds3.Empty ? null : _all,
-        ExtrudingMm = _extruding == Bounds3.Empty ? null : _extruding,
-        Filament = new FilamentUse(_forwardMm, _retractedMm),
-        WaitS = WaitS,
-        Layers = _heights.Count,
-        Unknown = unknown,
-        Choices = choices,
-    };
+        {
+            File = file,
+            Moves = _moves.ToArray(),
+            PathMm = PathMm,
+            AllMm = _all == Bounds3.Empty ? null : _all,
+            ExtrudingMm = _extruding == Bounds3.Empty ? null : _extruding,
+            Filament = new FilamentUse(_forwardMm, _retractedMm),
+            WaitS = WaitS,
+            Layers = _heights.Count,
+            Unknown = unknown,
+            Choices = choices,
+        };
 }
