@@ -35,6 +35,7 @@ internal static class BundledMaterials
         "Run hot, and emissions rise strongly with nozzle temperature: " + Ventilate
         + ". ISO 27548 says how emissions are measured; ask for the spool's figures.";
 
+    // Low emission: PLA by the source above; PETG common practice, no source.
     private const string FumesOfOthers =
         "No figure at hand; ventilate the room and stay away while it runs (NIOSH 2024-103). ISO 27548 says how emissions are "
         + "measured.";
@@ -77,13 +78,14 @@ internal static class BundledMaterials
             DensityGCm3 = 1.27, SpecificHeatJKgK = 1250,
             SofteningC = 80, MouldShrinkage = 0.0035, ReleaseC = 50, MinimumLayerTimeS = 10, MeltRateFactor = 0.75,
             PricePerKg = new(24, "EUR"), Drying = new(65, 5), Fumes = FumesOfOthers,
+            LowEmission = true,
         },
         new("PLA", new(190, 50, 0), Shrinkage: 0, BrimMm: 2, Practice)
         {
             UsualC = new(205, 55, 0), VentAboveC = 35,
             DensityGCm3 = 1.24, SpecificHeatJKgK = 1500,
             SofteningC = 58, MouldShrinkage = 0.004, ReleaseC = 40, MinimumLayerTimeS = 8, MeltRateFactor = 1,
-            PricePerKg = new(22, "EUR"), Drying = new(50, 5), Fumes = FumesOfPla,
+            PricePerKg = new(22, "EUR"), Drying = new(50, 5), Fumes = FumesOfPla, LowEmission = true,
         },
         // The softening point is where it bends under 0.45 MPa (data sheets, from memory).
         new("PP", new(220, 80, 40), Shrinkage: 0.015, BrimMm: 10, Crawford)

@@ -31,6 +31,17 @@ public sealed record Machine
     /// <summary>Floor area taken, width × depth, mm.</summary>
     public Vec2? FootprintMm { get; init; }
 
+    /// <summary>What it takes of the floor besides, while it is used.</summary>
+    public FloorInUse Floor { get; init; } = new();
+
+    /// <summary>Sound pressure level beside it while it builds, dB(A); null where the file does not say.</summary>
+    public double? NoiseDb { get; init; }
+
+    /// <summary>Where its air goes; null where the file does not say.</summary>
+    public Exhaust? Exhaust { get; init; }
+
+    public Upkeep Upkeep { get; init; } = new();
+
     public string? Note { get; init; }
 
     /// <summary>True for the bundled machines, which stand for a class of machines and copy none.</summary>

@@ -35,6 +35,10 @@ public static class MachineFile
         if (enclosed is false && heating?.Enclosure is not null)
             root.Refuse("enclosed", "the file has [heating.enclosure], so the machine is closed; keep one.");
         var footprint = root.Numbers("footprint_mm", 2, MachineRanges.Size, "width and depth");
+        FloorInUse floor = root.Table("floor") is { } ground ? OwningReader.Floor(ground) : new();
+        Upkeep upkeep = root.Table("upkeep") is { } care ? OwningReader.Upkeep(care) : new();
+        double? noise = root.Number("noise_db", MachineRanges.Noise);
+        Exhaust? exhaust = Exhausts.Named(root.Word("exhaust", Exhausts.Words));
         string? note = root.Text("note");
         Machine? machine = name is null || volume is null ? null : new Machine
         {
@@ -46,6 +50,10 @@ public static class MachineFile
             Enclosed = heating?.Enclosure is null ? enclosed : true,
             Price = price,
             FootprintMm = footprint is { } size ? new Vec2(size[0], size[1]) : null,
+            Floor = floor,
+            NoiseDb = noise,
+            Exhaust = exhaust,
+            Upkeep = upkeep,
             Note = note,
             Motion = motion,
             Extruder = extruder,

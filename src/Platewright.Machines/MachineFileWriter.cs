@@ -18,6 +18,8 @@ public static class MachineFileWriter
         // The enclosure says it too, and a file says nothing twice.
         text.Add("", "enclosed", machine.Heating?.Enclosure is null ? machine.Enclosed : null);
         text.Add("", "footprint_mm", machine.FootprintMm is { } f ? [f.X, f.Y] : null);
+        text.Add("", "noise_db", machine.NoiseDb);
+        text.Add("", "exhaust", machine.Exhaust?.Word());
         Volume(text, machine.BuildVolume);
         Edges(text, machine.Margins, machine.BuildVolume);
         foreach (Bounds3 box in machine.KeepOuts)
@@ -34,6 +36,13 @@ public static class MachineFileWriter
             text.Add("price", "amount", (double)price.Amount);
             text.Add("price", "currency", price.Currency);
         }
+        FloorInUse floor = machine.Floor;
+        if (floor != new FloorInUse())
+            text.Table("floor", ("door_mm", floor.DoorMm), ("bed_travel_mm", floor.BedTravelMm), ("spool_mm", floor.SpoolMm));
+        Upkeep u = machine.Upkeep;
+        text.Table("upkeep", ("life_years", u.LifeYears), ("residual_share", u.ResidualShare), ("assemble_h", u.AssembleH),
+            ("tune_h_per_year", u.TuneHPerYear), ("maintain_h_per_100h", u.MaintainHPer100H),
+            ("wear_per_100h", u.WearPer100H));
         Making(text, machine);
         if (machine.Heating is { } heating) Heat(text, heating);
         Ranges(text, machine);

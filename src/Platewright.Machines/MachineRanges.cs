@@ -23,6 +23,19 @@ internal static class MachineRanges
 
     public static readonly NumberRange Price = new(0, 100_000_000);
 
+    /// <summary>A machine used for no time at all has no price a month.</summary>
+    public static readonly NumberRange Life = NumberRange.Positive(100, "years");
+
+    public static readonly NumberRange Residual = new(0, 1);
+
+    public static readonly NumberRange Work = new(0, 10_000, "h");
+
+    /// <summary>More care than use is a slip of the keyboard.</summary>
+    public static readonly NumberRange WorkPer100H = new(0, 100, "h");
+
+    /// <summary>Sound pressure level beside the machine: from silence to a jet.</summary>
+    public static readonly NumberRange Noise = new(0, 140, "dB");
+
     public static readonly NumberRange Speed = NumberRange.Positive(10_000, "mm/s");
 
     public static readonly NumberRange Acceleration = NumberRange.Positive(1_000_000, "mm/s²");

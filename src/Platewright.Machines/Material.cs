@@ -47,6 +47,12 @@ public sealed record Material(string Name, HeatLimits Needs, double Shrinkage, d
     /// <summary>Drying before use; null where not needed.</summary>
     public Drying? Drying { get; init; }
 
+    /// <summary>
+    /// Whether it counts among the families that give off least when melted; false where nobody says so. Never a statement that a
+    /// room needs no ventilation.
+    /// </summary>
+    public bool LowEmission { get; init; }
+
     /// <summary>What it gives off and what air it wants, as a sentence.</summary>
     public string? Fumes { get; init; }
 }

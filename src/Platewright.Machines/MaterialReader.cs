@@ -63,6 +63,7 @@ public static class MaterialReader
         PricePerKg = table.Table("price_per_kg") is { } price ? PriceReader.Read(price) : start.PricePerKg,
         Drying = table.Table("drying") is { } drying ? DryingOf(drying) : start.Drying,
         Fumes = table.Text("fumes") ?? start.Fumes,
+        LowEmission = table.Flag("low_emission") ?? start.LowEmission,
     };
 
     /// <summary>

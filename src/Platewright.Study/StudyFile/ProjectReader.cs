@@ -15,6 +15,7 @@ internal sealed class ProjectReader(
         string? name = table.Text("name", required: true);
         string? note = table.Text("note");
         bool wanted = table.Flag("wanted") ?? false;
+        Frequency frequency = FrequencyReader.Read(table);
         PartDefaults own = defaults.With(table, ownMaterials);
         TomlPlace place = table.PlaceOf("folder");
         List<PlannedPart> parts = [.. FilesOf(table).Select(f => FolderProjects.Part(f, folder, own, place))];
@@ -28,7 +29,9 @@ internal sealed class ProjectReader(
         }
         if (!anyPart && !table.Has("folder"))
             table.Refuse("expected [[project.part]] or folder; the project has no parts.");
-        return name is null ? null : new PlannedProject(name, note, wanted, [.. parts], table.Place);
+        return name is null
+            ? null
+            : new PlannedProject(name, note, wanted, [.. parts], table.Place) { Frequency = frequency };
     }
 
     /// <summary>

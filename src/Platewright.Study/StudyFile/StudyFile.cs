@@ -45,7 +45,8 @@ public static class StudyFile
         }
         var projects = FolderProjects.Of(folder, folder, modelFiles, new PartDefaults(), null);
         return new StudyPlan(
-            name.Length > 0 ? name : "study", null, folder, MachineCatalog.Bundled, new StudyOptions(), [], projects);
+            name.Length > 0 ? name : "study", null, folder, MachineCatalog.Bundled, new StudyOptions(), [], projects,
+            SizingPlan.Unsaid);
     }
 
     private static StudyPlan Read(
@@ -66,7 +67,8 @@ public static class StudyFile
             .. tables.Select(t => reader.Read(t, defaults)).OfType<PlannedProject>(),
         ];
         RefuseSameNames(root, tables, projects);
-        return new StudyPlan(name, note, folder, machines, options, materials, projects);
+        SizingPlan sizing = SizingReader.Read(root, tables, projects, machines);
+        return new StudyPlan(name, note, folder, machines, options, materials, projects, sizing);
     }
 
     private static StudyOptions Options(TomlTable root)

@@ -16,9 +16,10 @@ namespace Platewright.Study;
 /// <param name="Machines">At least one; their ids differ.</param>
 /// <param name="OwnMaterials">Materials the study file adds or states anew.</param>
 /// <param name="Projects">In the order of the file, those of a folder sorted by name.</param>
+/// <param name="Sizing">How much work there is, where, for how much.</param>
 public sealed record StudyPlan(
     string Name, string? Note, string Folder, ImmutableArray<Machine> Machines, StudyOptions Options,
-    ImmutableArray<Material> OwnMaterials, ImmutableArray<PlannedProject> Projects);
+    ImmutableArray<Material> OwnMaterials, ImmutableArray<PlannedProject> Projects, SizingPlan Sizing);
 
 /// <summary>Numbers that hold for the whole study.</summary>
 public sealed record StudyOptions
@@ -48,7 +49,11 @@ public sealed record StudyOptions
 /// <param name="Parts">At least one.</param>
 /// <param name="Place">Where the study file has it; null for a project that a folder made.</param>
 public sealed record PlannedProject(
-    string Name, string? Note, bool Wanted, ImmutableArray<PlannedPart> Parts, TomlPlace? Place);
+    string Name, string? Note, bool Wanted, ImmutableArray<PlannedPart> Parts, TomlPlace? Place)
+{
+    /// <summary>How often it is made.</summary>
+    public Frequency Frequency { get; init; } = Frequency.Unsaid;
+}
 
 /// <summary>One part of a project, or every object of one file: either a file or dimensions.</summary>
 public sealed record PlannedPart

@@ -8,6 +8,8 @@ internal static class FullMachine
         enclosed = true
         footprint_mm = [420, 440]
         note = "second hand"
+        noise_db = 47
+        exhaust = "filter"
 
         [build_volume]
         shape = "box"
@@ -30,6 +32,19 @@ internal static class FullMachine
         [price]
         amount = 499.90
         currency = "EUR"
+
+        [floor]
+        door_mm = 300
+        bed_travel_mm = 150
+        spool_mm = 90
+
+        [upkeep]
+        life_years = 6
+        residual_share = 0.2
+        assemble_h = 3
+        tune_h_per_year = 8
+        maintain_h_per_100h = 0.5
+        wear_per_100h = 2.5
 
         [motion]
         speed_mm_s = 150

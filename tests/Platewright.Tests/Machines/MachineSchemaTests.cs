@@ -40,6 +40,11 @@ public sealed class MachineSchemaTests
     [InlineData("[212.5, 208, 230]", "[212.5, 0, 230]")]
     [InlineData("left_mm = 5", "left_mm = -5")]
     [InlineData("max_mm = [20, 15, 3.5]", "")]
+    [InlineData("noise_db = 47", "noise_db = 470")]
+    [InlineData("exhaust = \"filter\"", "exhaust = \"chimney\"")]
+    [InlineData("door_mm = 300", "door_mm = -1")]
+    [InlineData("life_years = 6", "life_years = 0")]
+    [InlineData("residual_share = 0.2", "residual_share = 1.2")]
     [InlineData("nozzle_c = 280", "nozzle_c = 2800")]
     [InlineData("currency = \"EUR\"", "currency = \"euro\"")]
     [InlineData("speed_mm_s = 150", "speed_mm_s = 0")]
@@ -78,6 +83,10 @@ public sealed class MachineSchemaTests
             shape = "box"
             size_mm = [9, 9, 9]
             [margins]
+            zzzz = 1
+            [floor]
+            zzzz = 1
+            [upkeep]
             zzzz = 1
             [[keep_out]]
             zzzz = 1

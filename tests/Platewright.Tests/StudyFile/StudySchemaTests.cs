@@ -13,6 +13,30 @@ public sealed class StudySchemaTests : IDisposable
         machines = ["generic-210-enclosed"]
         least_scale = 0.9
         allow = { cut = false }
+        [work]
+        of = 40
+        projects_per_month = 3
+        [place]
+        nights = false
+        exhaust = "filter"
+        [[place.attended]]
+        days = ["mon-fri"]
+        from = "08:00"
+        to = "16:00"
+        [aim]
+        cover_share = 0.8
+        budget = { amount = 900, currency = "EUR" }
+        owned = ["generic-210-enclosed"]
+        [[order]]
+        project = "Hood"
+        copies = 24
+        from = "tuesday 10:00"
+        by = "fri 16:00"
+        [cost]
+        failure_share = 0.2
+        life_years = 4
+        [cost.range]
+        failure_share = [0.1, 0.3]
         [defaults]
         unit = "mm"
         [[material]]
@@ -59,6 +83,20 @@ public sealed class StudySchemaTests : IDisposable
     [InlineData("name = \"Hood\"", "")]
     [InlineData("unit = \"mm\"", "unit = 3")]
     [InlineData("name = \"mix\"", "")]
+    [InlineData("of = 40", "of = 0")]
+    [InlineData("projects_per_month = 3", "projects_per_month = -3")]
+    [InlineData("nights = false", "nights = \"no\"")]
+    [InlineData("exhaust = \"filter\"", "exhaust = \"chimney\"")]
+    [InlineData("days = [\"mon-fri\"]", "days = []")]
+    [InlineData("from = \"08:00\"", "from = \"eight\"")]
+    [InlineData("to = \"16:00\"", "")]
+    [InlineData("cover_share = 0.8", "cover_share = 1.8")]
+    [InlineData("amount = 900, ", "")]
+    [InlineData("copies = 24", "copies = 0")]
+    [InlineData("fri 16:00", "soon")]
+    [InlineData("failure_share = 0.2", "failure_share = 1")]
+    [InlineData("life_years = 4", "life_years = 0")]
+    [InlineData("[0.1, 0.3]", "[0.1]")]
     public void Schema_BrokenStudy_IsRefusedAsByTheReader(string right, string wrong)
     {
         string broken = Sound.Replace(right, wrong, StringComparison.Ordinal);
@@ -76,6 +114,20 @@ public sealed class StudySchemaTests : IDisposable
             zzzz = 1
             allow = { zzzz = 1 }
             defaults = { zzzz = 1 }
+            work = { zzzz = 1 }
+            aim = { zzzz = 1, budget = { zzzz = 1 } }
+            [place]
+            zzzz = 1
+            [[place.attended]]
+            zzzz = 1
+            [[order]]
+            zzzz = 1
+            [[same_money]]
+            zzzz = 1
+            [cost]
+            zzzz = 1
+            exchange = [{ zzzz = 1 }]
+            range = { zzzz = 1 }
             [[material]]
             zzzz = 1
             price_per_kg = { zzzz = 1 }
