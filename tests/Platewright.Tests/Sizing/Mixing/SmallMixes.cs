@@ -22,7 +22,11 @@ internal static class SmallMixes
         Gen.Select(Gen.Int[0, 20], Gen.Int[1, 8], Gen.Int[0, 9], Gen.Int[1, 4], Gen.Int[1, 5], Gen.Int[0, 2], Gen.Int[0, 5])
             .Select((cost, hours, price, floor, power, most, least) => new MixKind("", cost, hours)
             {
-                Price = price, FloorM2 = floor / 2.0, PeakW = power * 100, Most = most, Least = least == 0 ? Math.Min(most, 1) : 0,
+                Price = price,
+                FloorM2 = floor / 2.0,
+                PeakW = power * 100,
+                Most = most,
+                Least = least == 0 ? Math.Min(most, 1) : 0,
             });
 
     private static readonly Gen<MixLimits> Limits =
