@@ -1,3 +1,5 @@
+using Platewright.Sizing.Statistics;
+
 namespace Platewright.Sizing;
 
 /// <summary>A share of a sample, with the interval that work like it lies in.</summary>
@@ -24,18 +26,32 @@ public sealed record Share(int Count, int Of, double Low, double High)
         ArgumentOutOfRangeException.ThrowIfNegative(of);
         if (count < 0 || count > of)
             throw new ArgumentOutOfRangeException(nameof(count), count, $"Expected 0 to {of}.");
-        if (!(confidence > 0 && confidence < 1))
-            throw new ArgumentOutOfRangeException(nameof(confidence), confidence, "Expected between 0 and 1.");
-        if (of == 0) return new Share(0, 0, 0, 1);
-        double z = NormalQuantile.Of((1 + confidence) / 2);
-        double n = of;
-        double share = count / n;
-        double weight = 1 + z * z / n;
-        double middle = (share + z * z / (2 * n)) / weight;
-        double half = z * Math.Sqrt(share * (1 - share) / n + z * z / (4 * n * n)) / weight;
-        // At the ends the interval reaches 0 and 1 exactly; rounding must not say otherwise.
-        double low = count == 0 ? 0 : Math.Max(0, middle - half);
-        double high = count == of ? 1 : Math.Min(1, middle + half);
+        double z = ScoreInterval.Z(confidence);
+        (double low, double high) = ScoreInterval.Of(of == 0 ? 0 : (double)count / of, of, z);
         return new Share(count, of, low, high);
+    }
+
+    /// <summary>
+    /// The same where the sample was drawn, without replacement, from a known number of projects: Wilson's equation with
+    /// the sample counted as n (N − 1) / (N − n), see <see cref="FinitePopulation"/>; and what was seen is certain, so
+    /// that no end goes below count / N or above 1 − (n − count) / N. Where all were seen the interval is the share.
+    /// </summary>
+    /// <param name="count">0 … <paramref name="of"/>.</param>
+    /// <param name="of">n, 0 or more.</param>
+    /// <param name="confidence">Greater than 0 and less than 1.</param>
+    /// <param name="population">N, at least <paramref name="of"/>.</param>
+    /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
+    public static Share Wilson(int count, int of, double confidence, int population)
+    {
+        Share endless = Wilson(count, of, confidence);
+        double size = FinitePopulation.EffectiveSize(of, of, population);
+        if (of == 0) return endless;
+        (double low, double high) = ScoreInterval.Of(endless.Value, size, ScoreInterval.Z(confidence));
+        double whole = population;
+        return endless with
+        {
+            Low = Math.Max(low, count / whole),
+            High = Math.Min(high, (whole - (of - count)) / whole),
+        };
     }
 }
