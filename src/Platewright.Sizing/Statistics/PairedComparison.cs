@@ -26,7 +26,9 @@ public sealed record PairedComparison(
     /// <summary>Nobody collects more projects than this to choose a machine. Own choice, no source.</summary>
     public const int MostProjectsWorthNaming = 10_000;
 
-    /// <summary>The chance to find the difference that <see cref="MoreProjectsNeeded"/> asks for; usual, no source.</summary>
+    /// <summary>
+    /// The chance to find the difference that <see cref="MoreProjectsNeeded"/> asks for; usual, no source.
+    /// </summary>
     private const double Power = 0.8;
 
     /// <summary>Projects tried.</summary>
@@ -104,7 +106,8 @@ public sealed record PairedComparison(
     private string Ahead(string better, string other, double low, double high) => string.Create(
         CultureInfo.InvariantCulture,
         $"{better} makes {Math.Abs(OnlyFirst - OnlySecond)} more of {Projects(Of)} than {other}: a difference of "
-        + $"{Points(Math.Abs(Difference))} points ({100 * Confidence:0.##} % interval {Points(low)} to {Points(high)}).");
+        + $"{Points(Math.Abs(Difference))} points "
+        + $"({100 * Confidence:0.##} % interval {Points(low)} to {Points(high)}).");
 
     private static string Projects(int count) => count == 1 ? "1 project" : $"{count} projects";
 

@@ -180,14 +180,18 @@ public sealed class PairedComparisonTests
         Assert.Null(PairedComparison.FromCounts(both, first, second, neither, 0.95).MoreProjectsNeeded);
 
     [Theory]
-    [InlineData(9, 8, 0, 1, "A makes 8 more of 18 projects than B: a difference of 44 points (95 % interval 19 to 66).")]
-    [InlineData(9, 0, 8, 1, "B makes 8 more of 18 projects than A: a difference of 44 points (95 % interval 19 to 66).")]
+    [InlineData(9, 8, 0, 1,
+        "A makes 8 more of 18 projects than B: a difference of 44 points (95 % interval 19 to 66).")]
+    [InlineData(9, 0, 8, 1,
+        "B makes 8 more of 18 projects than A: a difference of 44 points (95 % interval 19 to 66).")]
     [InlineData(8, 6, 2, 4, "A and B cannot be told apart on this sample; about 57 more projects like these would.")]
     [InlineData(0, 5, 0, 0, "A and B cannot be told apart on this sample; about 1 more project like these would.")]
     [InlineData(9, 0, 0, 3, "A and B cannot be told apart on this sample: they make the same 9 of 12 projects.")]
-    [InlineData(9, 2, 2, 3, "A and B cannot be told apart on this sample: each makes 2 of 16 projects that the other cannot.")]
+    [InlineData(9, 2, 2, 3,
+        "A and B cannot be told apart on this sample: each makes 2 of 16 projects that the other cannot.")]
     [InlineData(0, 0, 0, 1, "A and B cannot be told apart on this sample: neither makes any of 1 project.")]
-    [InlineData(2000, 101, 100, 0, "A and B cannot be told apart on this sample, nor by 10000 more projects like these.")]
+    [InlineData(2000, 101, 100, 0,
+        "A and B cannot be told apart on this sample, nor by 10000 more projects like these.")]
     [InlineData(0, 0, 0, 0, "There is no project to compare A and B on.")]
     public void Sentence_SaysWhatTheSampleAllows(int both, int first, int second, int neither, string expected) =>
         Assert.Equal(expected, PairedComparison.FromCounts(both, first, second, neither, 0.95).Sentence("A", "B"));
@@ -244,8 +248,8 @@ public sealed class PairedComparisonTests
     }
 
     /// <summary>
-    /// The chance that only the second makes a project at which the table is most likely, given the difference: found by
-    /// thirds in the logarithm of the likelihood, which is concave.
+    /// The chance that only the second makes a project at which the table is most likely, given the difference: found
+    /// by thirds in the logarithm of the likelihood, which is concave.
     /// </summary>
     private static double MostLikelyOnlySecond(PairedComparison c, double difference)
     {

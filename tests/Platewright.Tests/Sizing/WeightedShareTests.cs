@@ -154,8 +154,8 @@ public sealed class WeightedShareTests
     [InlineData(50, 0.7, 0.3)]
     public void Of_SamplesOfKnownWork_CoverAsOftenAsTheySay(int size, double spread, double decline)
     {
-        // An endless body of work: hours e^(spread·g), g normal, covered with the chance 0.8 / (1 + decline · hours). The
-        // true share by summing over the quantiles of g.
+        // An endless body of work: hours e^(spread·g), g normal, covered with the chance 0.8 / (1 + decline · hours).
+        // The true share by summing over the quantiles of g.
         double Chance(double hours) => 0.8 / (1 + decline * hours);
         double[] grid = [.. Enumerable.Range(0, 20_000)
             .Select(i => Math.Exp(spread * NormalQuantile.Of((i + 0.5) / 20_000)))];
