@@ -5,9 +5,9 @@ namespace Platewright.Sizing.Statistics;
 
 /// <summary>
 /// How often each project of a sample appears in each resample of a bootstrap: drawn once, then applied to every
-/// machine and measure, so that they are compared on the same resamples. Source: Efron and Tibshirani, An Introduction to the
-/// Bootstrap, 1993, chapter 6; as many projects as the sample has are drawn with replacement (multinomial counts), for
-/// every size of sample.
+/// machine and measure, so that they are compared on the same resamples. Source: Efron and Tibshirani, An Introduction
+/// to the Bootstrap, 1993, chapter 6; as many projects as the sample has are drawn with replacement (multinomial
+/// counts), for every size of sample.
 /// </summary>
 public sealed class Resamples
 {

@@ -9,11 +9,11 @@ namespace Platewright.Sizing.Statistics;
 /// The estimate is a ratio of totals, Σ w·covered / Σ w. Its interval is the wider, at each end, of two, for each fails
 /// where the other holds: the percentile bootstrap over whole projects (Efron and Tibshirani, An Introduction to the
 /// Bootstrap, 1993, chapter 13), which knows that the heavy projects may be the ones a machine cannot make, but takes a
-/// sample in which everything or nothing is covered as certain; and Wilson's interval with the sample counted as
-/// (Σ w)² / Σ w² equal projects (Kish, Survey Sampling, 1965, section 11.2), which holds there. Parts of one project
-/// are never taken as separate evidence. Where the number of all projects is known, the deviations of the first are shrunk
-/// by √(1 − n/N) and the size of the second counts as in <see cref="FinitePopulation"/>. No interval can tell of a
-/// rare project heavier than all that were seen.
+/// sample in which everything or nothing is covered as certain; and Wilson's interval with the sample counted as (Σ w)²
+/// / Σ w² equal projects (Kish, Survey Sampling, 1965, section 11.2), which holds there. Parts of one project are never
+/// taken as separate evidence. Where the number of all projects is known, the deviations of the first are shrunk by √(1
+/// − n/N) and the size of the second counts as in <see cref="FinitePopulation"/>. No interval can tell of a rare
+/// project heavier than all that were seen.
 /// </remarks>
 /// <param name="Covered">In the unit of the weights, 0 … <paramref name="Total"/>.</param>
 /// <param name="Total">In the unit of the weights, 0 or more.</param>
