@@ -9,8 +9,9 @@ namespace Platewright.Sizing.Hours;
 public static class JobClasses
 {
     /// <summary>
-    /// Classes enough: the share of a week that a machine can work then changes by less than two hundredths of itself
-    /// against the ungrouped jobs (tested on drawn mixes).
+    /// Classes enough: against the ungrouped jobs, the share of a week that a machine can work then changes by about a
+    /// hundredth of itself; the worst seen was 8 %, with 500 unlike builds from minutes to two days and free nights,
+    /// where a year does not see each of them once.
     /// </summary>
     public const int Enough = 48;
 

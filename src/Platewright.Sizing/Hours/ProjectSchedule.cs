@@ -58,13 +58,13 @@ public sealed record ProjectSchedule(ImmutableArray<ScheduledBuild> Builds, doub
         Place place, IReadOnlyList<BuildStages> builds, int machines, double startS)
     {
         Queue<int>[] kinds = [.. LongestFirst(builds).GroupBy(j => builds[j]).Select(g => new Queue<int>(g))];
-        BuildStages[] stages = [.. kinds.Select(k => builds[k.Peek()])];
+        LeastWaiting rule = new(place, [.. kinds.Select(k => builds[k.Peek()])]);
         PriorityQueue<int, (double FreeS, int Machine)> free = Machines(machines, startS);
         ImmutableArray<ScheduledBuild>.Builder given = ImmutableArray.CreateBuilder<ScheduledBuild>(builds.Count);
         while (given.Count < builds.Count)
         {
             free.TryDequeue(out int machine, out (double FreeS, int Machine) at);
-            (int kind, PlannedBuild when) = LeastWaiting.Choose(place, at.FreeS, stages, k => kinds[k].Count > 0)!.Value;
+            (int kind, PlannedBuild when) = rule.Choose(at.FreeS, k => kinds[k].Count > 0 ? 1 : 0)!.Value;
             given.Add(new ScheduledBuild(kinds[kind].Dequeue(), machine, when));
             free.Enqueue(machine, (when.InHandS, machine));
         }

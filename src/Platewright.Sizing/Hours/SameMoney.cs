@@ -37,11 +37,11 @@ public sealed record MoneySide(
             machines,
             machines * priceEach,
             [.. jobs.Where(j => on(j) is null).Select(j => j.Name)],
-            [.. able.Except(made).Select(j => j.Name)],
+            [.. able.Where(j => !place.EverMakes(on(j)!)).Select(j => j.Name)],
             Work(machines),
             Work(machines - 1),
             project.Length == 0 || machines == 0 ? null : ProjectSchedule.Sooner(place, project, machines, startS),
-            machines > 0 && jobs.All(j => j.Copies == 0 || made.Contains(j)));
+            machines > 0 && jobs.Sum(j => j.Copies) == project.Length);
 
         Throughput? Work(int count) => mix.Length == 0 || count < 1 ? null : Throughput.Of(place, mix, count);
     }

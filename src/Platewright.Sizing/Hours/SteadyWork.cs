@@ -4,8 +4,9 @@ namespace Platewright.Sizing.Hours;
 
 /// <summary>Machines that never lack work, event by event.</summary>
 /// <remarks>
-/// Each class has its turn in rounds of about a week's work: nobody may be more than two rounds ahead of the slowest,
-/// so the mix keeps its proportions, and within them a machine takes what makes it wait least. The first weeks, in which
+/// Each class has its turn in rounds of about a week's work. What is overdue gains weight, so the mix keeps its
+/// proportions, and a machine takes what keeps it least longer than it must. A planner who looks ahead may do better:
+/// the result can be reached, the bound cannot be exceeded. The first weeks, in which
 /// the machines still start together, are left out. What overlaps the ends of the measured weeks counts with the share
 /// that lies inside: with somebody always there the result is exact, else the ends tell wrong by less than one build of
 /// each machine in all the weeks.
@@ -37,14 +38,15 @@ internal sealed record SteadyWork(double MachineHoursPerWeek, double WaitedHours
         double fromS = LeadInWeeks * WeekTime.WeekS;
         double toS = fromS + weeks * WeekTime.WeekS;
 
-        Turns turns = new([.. classes.Select(j => j.PerWeek * roundMixes)]);
         BuildStages[] stages = [.. classes.Select(j => j.Stages)];
+        Turns turns = new([.. classes.Select(j => j.PerWeek * roundMixes)], [.. stages.Select(s => s.BusyS)]);
+        LeastWaiting rule = new(place, stages);
         PriorityQueue<int, (double FreeS, int Machine)> free = new();
         for (int m = 0; m < machines; m++) free.Enqueue(m, (0, m));
         double machineS = 0, waitedS = 0;
         while (free.TryDequeue(out int machine, out (double FreeS, int Machine) at) && at.FreeS < toS)
         {
-            (int i, PlannedBuild build) = LeastWaiting.Choose(place, at.FreeS, stages, turns.MayTake)
+            (int i, PlannedBuild build) = rule.Choose(at.FreeS, turns.Weight)
                 ?? throw new InvalidOperationException("A class that can be made found no start.");
             turns.Take(i);
             machineS += Inside(build.StartS + stages[i].PrepareS, build.ReadyS);
@@ -56,23 +58,31 @@ internal sealed record SteadyWork(double MachineHoursPerWeek, double WaitedHours
         double Inside(double startS, double endS) => Math.Max(0, Math.Min(endS, toS) - Math.Max(startS, fromS));
     }
 
-    /// <summary>Whose turn it is: builds started of each class against rounds of the mix.</summary>
-    private sealed class Turns(double[] perRound)
+    /// <summary>
+    /// Whose turn it is. The clock is the mixes started; build k of a class falls due at (k − phase) / builds per mix.
+    /// What is overdue gains weight, so that nothing is put off for long.
+    /// </summary>
+    private sealed class Turns(double[] perRound, double[] busyS)
     {
-        private const int RoundsAhead = 2;
-        private readonly long[] _started = new long[perRound.Length];
-        private long _emptied;
+        /// <summary>Rounds overdue that weigh e times as much; our choice: less wastes hours, more lets the mix drift.</summary>
+        private const double Patience = 1;
+        private const double GoldenSection = 0.618033988749894848;
+        private readonly double _roundS = perRound.Zip(busyS, (n, s) => n * s).Sum();
+        private readonly double[] _nextDue = [.. perRound.Select((n, i) => (1 - Phase(i)) / n)];
+        private double _clock;
 
-        public bool MayTake(int i) => _started[i] < Due(i, _emptied + RoundsAhead);
+        /// <summary>1 where it falls due now, and the more the longer it is overdue.</summary>
+        public double Weight(int i) => Math.Exp((_clock - _nextDue[i]) / Patience);
 
         public void Take(int i)
         {
-            _started[i]++;
-            while (Enumerable.Range(0, perRound.Length).All(j => _started[j] >= Due(j, _emptied + 1))) _emptied++;
+            _nextDue[i] += 1 / perRound[i];
+            _clock += busyS[i] / _roundS;
         }
 
-        /// <summary>Builds of a class in the first rounds; classes with less than one a round take turns.</summary>
-        private long Due(int i, long rounds) =>
-            (long)Math.Floor(rounds * perRound[i] + (i + 0.5) / perRound.Length);
+        /// <summary>
+        /// Neighbours, alike in length, fall due far apart: multiples of the golden section spread evenly.
+        /// </summary>
+        private static double Phase(int i) => (i + 0.5) * GoldenSection - Math.Floor((i + 0.5) * GoldenSection);
     }
 }

@@ -31,14 +31,22 @@ public sealed record Throughput(
     /// <param name="place">Hours and rules.</param>
     /// <param name="mix">The builds; many are told by <see cref="JobClasses"/>.</param>
     /// <param name="machines">1 or more.</param>
-    public static Throughput Of(Place place, IReadOnlyList<MixJob> mix, int machines)
+    public static Throughput Of(Place place, IReadOnlyList<MixJob> mix, int machines) =>
+        Of(place, mix, machines, JobClasses.Enough);
+
+    /// <summary>The same with no two unlike builds told as one; slow for many.</summary>
+    /// <inheritdoc cref="Of(Place, IReadOnlyList{MixJob}, int)"/>
+    public static Throughput Ungrouped(Place place, IReadOnlyList<MixJob> mix, int machines) =>
+        Of(place, mix, machines, int.MaxValue);
+
+    private static Throughput Of(Place place, IReadOnlyList<MixJob> mix, int machines, int classes)
     {
         ArgumentOutOfRangeException.ThrowIfLessThan(machines, 1);
         int[] impossible = [.. Enumerable.Range(0, mix.Count).Where(i => !place.EverMakes(mix[i].Stages))];
         HashSet<int> without = [.. impossible];
         MixJob[] possible = [.. mix.Where((_, i) => !without.Contains(i))];
         if (possible.Length == 0) return new Throughput(machines, [.. impossible], 0, 0, 0, 0, 0, 0, 0, 0);
-        SteadyWork work = SteadyWork.Of(place, JobClasses.Of(place, possible), machines);
+        SteadyWork work = SteadyWork.Of(place, JobClasses.Of(place, possible, classes), machines);
         double wishedHours = possible.Sum(j => j.PerWeek * j.Stages.MachineS) / WeekTime.HourS;
         double mixes = work.MachineHoursPerWeek / wishedHours;
         double done = Math.Min(1, mixes);
