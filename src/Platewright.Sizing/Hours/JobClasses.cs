@@ -18,7 +18,7 @@ public static class JobClasses
     /// <summary>At most so many classes, the longest run first.</summary>
     /// <param name="place">Where they are made; a class that could not be made there is told by its own jobs.</param>
     /// <param name="jobs">All of them can be made at the place.</param>
-    /// <param name="greatest">Classes of equal hours per week, 1 or more; equal builds are joined whatever it is.</param>
+    /// <param name="greatest">Classes of equal hours per week, 1 or more; equal builds are joined anyway.</param>
     public static ImmutableArray<MixJob> Of(Place place, IReadOnlyCollection<MixJob> jobs, int greatest = Enough)
     {
         ArgumentOutOfRangeException.ThrowIfLessThan(greatest, 1);

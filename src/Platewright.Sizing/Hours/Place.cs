@@ -104,7 +104,7 @@ public sealed class Place
     public double AttendedFrom(double momentS) =>
         Math.Max(momentS, StretchAt(FirstEndingFrom(momentS)).StartS);
 
-    /// <summary>Last moment of a stretch of this week at which a build may begin to be prepared, where one may, s.</summary>
+    /// <summary>Last moment of a stretch of the first week at which a build may start, where one may, s.</summary>
     internal double LastStartInS(Stretch stretch, BuildStages stages)
     {
         double last = stretch.EndS - stages.PrepareS;

@@ -6,8 +6,8 @@ namespace Platewright.Sizing.Hours;
 /// <remarks>
 /// Each class has its turn in rounds of about a week's work. What is overdue gains weight, so the mix keeps its
 /// proportions, and a machine takes what keeps it least longer than it must. A planner who looks ahead may do better:
-/// the result can be reached, the bound cannot be exceeded. The first weeks, in which
-/// the machines still start together, are left out. What overlaps the ends of the measured weeks counts with the share
+/// the result can be reached, the bound cannot be exceeded.
+/// The first weeks, in which the machines still start together, are left out. What overlaps the ends of the measured weeks counts with the share
 /// that lies inside: with somebody always there the result is exact, else the ends tell wrong by less than one build of
 /// each machine in all the weeks.
 /// </remarks>
@@ -64,7 +64,7 @@ internal sealed record SteadyWork(double MachineHoursPerWeek, double WaitedHours
     /// </summary>
     private sealed class Turns(double[] perRound, double[] busyS)
     {
-        /// <summary>Rounds overdue that weigh e times as much; our choice: less wastes hours, more lets the mix drift.</summary>
+        /// <summary>Rounds overdue that weigh e times as much; our choice: less wastes hours, more drifts.</summary>
         private const double Patience = 1;
         private const double GoldenSection = 0.618033988749894848;
         private readonly double _roundS = perRound.Zip(busyS, (n, s) => n * s).Sum();
@@ -72,7 +72,7 @@ internal sealed record SteadyWork(double MachineHoursPerWeek, double WaitedHours
         private double _clock;
 
         /// <summary>1 where it falls due now, and the more the longer it is overdue.</summary>
-        public double Weight(int i) => Math.Exp((_clock - _nextDue[i]) / Patience);
+        public double Weight(int i) => Math.Max(double.Epsilon, Math.Exp((_clock - _nextDue[i]) / Patience));
 
         public void Take(int i)
         {

@@ -4,7 +4,7 @@ namespace Platewright.Sizing.Hours;
 
 /// <summary>What identical machines make of a mix of builds that comes again every week.</summary>
 /// <param name="Machines">How many.</param>
-/// <param name="Impossible">Places in the list of the builds that can never be made here; they are in no other number.</param>
+/// <param name="Impossible">Places in the list of builds that can never be made here; no other number has them.</param>
 /// <param name="MixesPerWeek">
 /// Times a week that the machines, working without a pause, make the whole mix in its proportions; at least 1 where
 /// everything wished gets done.

@@ -50,7 +50,10 @@ public sealed class PlaceLawTests
                 AttendedWindow[] fewer = [.. windows.Where((_, i) => (left >> i % 8 & 1) == 0)];
                 if (fewer.Length == 0) return;
                 NeverLater(
-                    new Place(AttendedWeek.Of(windows), limits), new Place(AttendedWeek.Of(fewer), limits), build, moment);
+                    new Place(AttendedWeek.Of(windows), limits),
+                    new Place(AttendedWeek.Of(fewer), limits),
+                    build,
+                    moment);
             }, iter: Cases);
 
     [Fact]

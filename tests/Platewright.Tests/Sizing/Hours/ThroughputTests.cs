@@ -9,7 +9,8 @@ public sealed class ThroughputTests
     private const double Rounding = 1e-9;
 
     private static readonly Gen<MixJob> Job = Gen.Select(
-        DrawnPlace.Build, Gen.Double[0.1, 20], Gen.Int[1, 9], (build, perWeek, parts) => new MixJob(build, perWeek, parts));
+        DrawnPlace.Build, Gen.Double[0.1, 20], Gen.Int[1, 9],
+        (build, perWeek, parts) => new MixJob(build, perWeek, parts));
 
     [Theory]
     // Found on Mon 14, Tue 8, Tue 14 … Fri 14 and, built from 14:00 on Friday, on Monday 8: ten a week of 6 h.
@@ -18,7 +19,7 @@ public sealed class ThroughputTests
     [InlineData(10, 5)]
     // 9 h end as the last one leaves, the next runs overnight from then on: two a day.
     [InlineData(9, 10)]
-    // 20 h: Mon 8 – Tue 4, found at 8; five a week. 25 h: Mon 8 – Tue 9 – Wed 10 – Thu 11 – Fri 12 – over the weekend.
+    // 20 h: Mon 8 – Tue 4, found at 8; five a week, the last over the weekend.
     [InlineData(20, 5)]
     public void Of_OneKindInAnOffice_IsAsComputedByHand(double hours, double perWeek)
     {
@@ -109,6 +110,10 @@ public sealed class ThroughputTests
         }, iter: 500);
 
     [Fact]
+    public void Of_BuildOfManyYears_IsStillScheduled() => Assert.Equal(
+        1, Throughput.Of(Always(), [new MixJob(new BuildStages(1e10), 1)], 1).EffectiveShare, Rounding);
+
+    [Fact]
     public void Of_OneKind_MachinesDoNotHinderEachOther() =>
         Gen.Select(DrawnPlace.Any, DrawnPlace.Build, Gen.Int[2, 6]).Sample((place, build, machines) =>
         {
@@ -167,8 +172,11 @@ public sealed class ThroughputTests
         (log, releaseS, perWeek) => new MixJob(new BuildStages(Math.Exp(log), 200, releaseS, 300, 120), perWeek));
 
     private static readonly Func<MixJob, double>[] Sums =
-        [j => j.PerWeek, j => j.PerWeek * j.Parts, j => j.PerWeek * j.Stages.MachineS, j => j.PerWeek * j.Stages.HandlingS];
+    [
+        j => j.PerWeek, j => j.PerWeek * j.Parts, j => j.PerWeek * j.Stages.MachineS,
+        j => j.PerWeek * j.Stages.HandlingS,
+    ];
 
-    /// <summary>Builds per week that the ends of the measured weeks may tell wrong: one of each machine at each end.</summary>
+    /// <summary>Builds per week that the ends of the weeks may tell wrong: one of each machine at each end.</summary>
     private static double Edges(Throughput made) => 2.0 * made.Machines / made.WeeksSimulated + Rounding;
 }

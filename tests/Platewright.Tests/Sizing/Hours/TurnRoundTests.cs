@@ -68,7 +68,7 @@ public sealed class TurnRoundTests
         Gen.Select(DrawnPlace.Any, DrawnPlace.Build).Sample((place, build) =>
         {
             if (TurnRoundRange.Of(place, build) is not { } range) return;
-            // All that happens happens on the grid: between two of its moments totals are linear, the middle is the mean.
+            // All turns lie on the grid: between two of its moments totals are linear, the middle is the mean.
             double[] totals =
             [
                 .. place.Week.Stretches.SelectMany(s => Enumerable.Range(0, (int)(s.LengthS / DrawnPlace.StepS))
