@@ -58,7 +58,9 @@ public static class Mix
 
     internal static MixOutcome Run(
         MixReduction reduction, MixGoal goal, MixEffort effort, CancellationToken cancellation) =>
-        ExactMix.Solve(reduction.Mix, goal, effort, cancellation);
+        reduction.Mix.Pairs <= effort.ExactAssignments || reduction.Mix.Kinds > BracketMix.KindsAtMost
+            ? ExactMix.Solve(reduction.Mix, goal, effort, cancellation)
+            : BracketMix.Solve(reduction.Mix, goal, effort, cancellation);
 
     private static FoundMix Nothing(IntegerMix mix)
     {

@@ -1,0 +1,64 @@
+namespace Platewright.Sizing.Mixing;
+
+/// <summary>
+/// Large problems: an answer and a bound from both sides. The master proposes counts; prices for these counts give a cut
+/// for the master and guide the filling of the machines.
+/// </summary>
+internal static class BracketMix
+{
+    /// <summary>More kinds than bits of a set.</summary>
+    public const int KindsAtMost = 64;
+
+    public static MixOutcome Solve(IntegerMix mix, MixGoal goal, MixEffort effort, CancellationToken cancellation)
+    {
+        var work = new PricedWork(mix, goal);
+        var master = new MixMaster(work, AbleSets(mix));
+        var prices = new PriceSearch(work);
+        var fill = new MixFill(work);
+        master.Add(prices.FirstCut());
+        FoundMix? best = null;
+        long tried = long.MaxValue;
+        long bound = long.MinValue;
+        for (int round = 0; round < effort.Rounds; round++)
+        {
+            (int[]? counts, long untried) = master.Next(effort, cancellation);
+            bound = Math.Max(bound, Math.Min(untried, tried));
+            if (counts is null)
+            {
+                bool none = untried == long.MaxValue;
+                if (none && best is null && tried == long.MaxValue) return new(null, bound, MixStop.Proved);
+                return Outcome(best, bound, none ? MixStop.NothingLeftToTry : MixStop.EffortSpent);
+            }
+            if (best is not null && Close(best.Value, bound, effort.RelativeGap)) return Outcome(best, bound, MixStop.GapReached);
+            int[] open = [.. Enumerable.Range(0, mix.Kinds).Where(k => counts[k] > 0)];
+            if (open.Length == 0) open = [.. Enumerable.Range(0, mix.Kinds)];
+            double value = prices.Raise(counts, open, best?.Value, master, cancellation);
+            if (fill.Fill(counts, open) is { } found && (best is null || found.Value < best.Value)) best = found;
+            master.Forbid(counts);
+            // What no mix with these counts goes below: an integer, so rounded up after a hair of rounding is taken off.
+            if (value < GreatestBound) tried = Math.Min(tried, (long)Math.Floor(value));
+        }
+        return Outcome(best, bound, MixStop.EffortSpent);
+    }
+
+    private const double GreatestBound = 1e18;
+
+    private static MixOutcome Outcome(FoundMix? best, long bound, MixStop stop) => best is not null && bound >= best.Value
+        ? new(best, best.Value, MixStop.Proved)
+        : new(best, bound, stop);
+
+    private static bool Close(long value, long bound, double gap) => value - bound <= Math.Abs(value) * gap;
+
+    private static ulong[] AbleSets(IntegerMix mix)
+    {
+        var able = new ulong[mix.Jobs];
+        for (int j = 0; j < mix.Jobs; j++)
+        {
+            for (int k = 0; k < mix.Kinds; k++)
+            {
+                if (mix.Can(j, k)) able[j] |= 1UL << k;
+            }
+        }
+        return able;
+    }
+}
