@@ -13,6 +13,11 @@ Solve("90 %", InventedWork.Of(parts, kinds, 0.9, new()));
 Solve("50 %", InventedWork.Of(parts, kinds, 0.5, new()));
 Solve("90 %, floor and circuit", InventedWork.Of(parts, kinds, 0.9, new(FloorM2: 8, PowerW: 14000)));
 Solve("90 %, 4 machines", InventedWork.Of(parts, kinds, 0.9, new(Machines: 4)));
+TimeSpan started = Environment.CpuUsage.TotalTime;
+MixFront front = MixFront.Of(InventedWork.Of(parts, kinds, 1, new()), effort);
+Console.WriteLine(
+    $"front {(Environment.CpuUsage.TotalTime - started).TotalSeconds:f2} s  {front.Mixes.Length} of {front.NonDominated} mixes, "
+    + $"sets of up to {front.KindsTogether} kinds");
 
 void Solve(string what, MixProblem problem)
 {

@@ -16,10 +16,26 @@ internal static class BracketMix
         var prices = new PriceSearch(work);
         var fill = new MixFill(work);
         master.Add(prices.FirstCut());
-        FoundMix? best = null;
+        var sets = new SetSearch(mix, new(mix, goal));
+        sets.Run(cancellation);
+        FoundMix? best = sets.Best;
+        if (best is not null) new FreeDual(work).Run(best.Value, master, cancellation);
         long tried = long.MaxValue;
+        void Explore(int[] counts)
+        {
+            int[] open = [.. Enumerable.Range(0, mix.Kinds).Where(k => counts[k] > 0)];
+            if (open.Length == 0) open = [.. Enumerable.Range(0, mix.Kinds)];
+            double value = prices.Raise(counts, open, best?.Value, master, cancellation);
+            if (fill.Fill(counts, open) is { } found && (best is null || found.Value < best.Value)) best = found;
+            master.Forbid(counts);
+            // Every value is whole, so no mix with these counts goes below this.
+            if (value < GreatestBound) tried = Math.Min(tried, (long)Math.Floor(value));
+        }
+        foreach (int[] counts in sets.Promising(PromisingSets).DistinctBy(c => string.Join(',', c)).ToArray()) Explore(counts);
         long bound = long.MinValue;
-        for (int round = 0; round < effort.Rounds; round++)
+        // Where no answer is in sight, proving that there is none is left to the question of what can be reached.
+        int rounds = best is null ? Math.Min(effort.Rounds, RoundsInTheDark) : effort.Rounds;
+        for (int round = 0; round < rounds; round++)
         {
             (int[]? counts, long untried) = master.Next(effort, cancellation);
             bound = Math.Max(bound, Math.Min(untried, tried));
@@ -30,18 +46,16 @@ internal static class BracketMix
                 return Outcome(best, bound, none ? MixStop.NothingLeftToTry : MixStop.EffortSpent);
             }
             if (best is not null && Close(best.Value, bound, effort.RelativeGap)) return Outcome(best, bound, MixStop.GapReached);
-            int[] open = [.. Enumerable.Range(0, mix.Kinds).Where(k => counts[k] > 0)];
-            if (open.Length == 0) open = [.. Enumerable.Range(0, mix.Kinds)];
-            double value = prices.Raise(counts, open, best?.Value, master, cancellation);
-            if (fill.Fill(counts, open) is { } found && (best is null || found.Value < best.Value)) best = found;
-            master.Forbid(counts);
-            // What no mix with these counts goes below: an integer, so rounded up after a hair of rounding is taken off.
-            if (value < GreatestBound) tried = Math.Min(tried, (long)Math.Floor(value));
+            Explore(counts);
         }
         return Outcome(best, bound, MixStop.EffortSpent);
     }
 
     private const double GreatestBound = 1e18;
+
+    private const int PromisingSets = 6;
+
+    private const int RoundsInTheDark = 2;
 
     private static MixOutcome Outcome(FoundMix? best, long bound, MixStop stop) => best is not null && bound >= best.Value
         ? new(best, best.Value, MixStop.Proved)

@@ -82,8 +82,9 @@ internal static class ExactMix
         if (status == CpSolverStatus.Infeasible) return new(null, long.MaxValue, MixStop.Proved);
         if (status == CpSolverStatus.ModelInvalid)
             throw new InvalidOperationException($"Bug in the mix's model: {model.Validate()}");
-        long bound = (long)Math.Round(solver.BestObjectiveBound) * (goal.Coverage ? -1 : 1);
-        if (status == CpSolverStatus.Unknown) return new(null, bound, MixStop.EffortSpent);
+        // Before its first relaxation the solver's own bound means nothing: this one always holds.
+        long trivial = goal.Coverage ? -mix.Weight.Sum() : 0;
+        if (status == CpSolverStatus.Unknown) return new(null, trivial, MixStop.EffortSpent);
         var kindOfJob = new int[mix.Jobs];
         for (int j = 0; j < mix.Jobs; j++)
             kindOfJob[j] = Array.FindIndex(made, j * mix.Kinds, mix.Kinds, m => m is not null && solver.BooleanValue(m)) is >= 0 and var at
@@ -91,6 +92,8 @@ internal static class ExactMix
                 : -1;
         int[] found = [.. counts.Select(n => (int)solver.Value(n))];
         long value = (long)Math.Round(solver.ObjectiveValue) * (goal.Coverage ? -1 : 1);
+        long proved = (long)Math.Round(solver.BestObjectiveBound) * (goal.Coverage ? -1 : 1);
+        long bound = proved <= value ? Math.Max(trivial, proved) : trivial;
         return new(new(found, kindOfJob, value), bound, status == CpSolverStatus.Optimal ? MixStop.Proved : MixStop.EffortSpent);
     }
 }

@@ -84,16 +84,16 @@ internal static class MixGrid
     public static decimal ToMoney(long units) => units / MoneyUnits;
 
     /// <summary>Counts and kinds per job of the whole problem, as a mix.</summary>
-    public static MachineMix Read(MixProblem problem, IntegerMix mix, int[] counts, int[] kindOfJob)
+    public static MachineMix Read(IntegerMix mix, int[] counts, int[] kindOfJob, bool withJobs = true)
     {
         long machines = 0, running = 0, covered = 0;
         var hours = new long[mix.Kinds];
-        var made = ImmutableArray.CreateBuilder<ImmutableArray<int>>(mix.Projects);
+        var made = ImmutableArray.CreateBuilder<ImmutableArray<int>>(withJobs ? mix.Projects : 0);
         for (int k = 0; k < mix.Kinds; k++) machines += mix.Cost[k] * counts[k];
         for (int p = 0; p < mix.Projects; p++)
         {
-            ImmutableArray<int> own = [.. kindOfJob.AsSpan(mix.FirstJob[p]..mix.FirstJob[p + 1])];
-            made.Add(own);
+            Span<int> own = kindOfJob.AsSpan(mix.FirstJob[p]..mix.FirstJob[p + 1]);
+            if (withJobs) made.Add([.. own]);
             if (own.Contains(-1)) continue;
             covered += mix.Weight[p];
             for (int i = 0; i < own.Length; i++)
@@ -106,7 +106,7 @@ internal static class MixGrid
         long Sum(MixLimit limit) => counts.Select((n, k) => n * mix.Use[(int)limit][k]).Sum();
         return new(
             [.. counts],
-            made.MoveToImmutable(),
+            made.DrainToImmutable(),
             ShareOf(mix, covered),
             ToMoney(machines),
             ToMoney(running),

@@ -61,6 +61,9 @@ internal sealed class PricedWork
     /// <summary>Cost of a job on a kind at these prices.</summary>
     public double Cost(int job, int kind) => _running[job * Mix.Kinds + kind] + Price[kind] * _hours[job * Mix.Kinds + kind];
 
+    /// <summary>Cost at a place of the tables, with this price of its kind's hours.</summary>
+    public double Cost(int at, double price) => _running[at] + price * _hours[at];
+
     /// <summary>What covering a project is worth at these prices.</summary>
     public double Worth(int project) =>
         Everything ? double.PositiveInfinity : _gain[project] + WeightPrice * Mix.Weight[project];
