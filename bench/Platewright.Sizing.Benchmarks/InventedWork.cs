@@ -25,7 +25,10 @@ internal static class InventedWork
             double price = Math.Round(150 + sizes[k] * sizes[k] / 120 * (1 + 0.5 * heats[k]) * speeds[k]);
             list[k] = new($"kind {k}", (decimal)Math.Round(price / 36 + 10, 2), 300 + random.Next(300))
             {
-                Price = (decimal)price, FloorM2 = Math.Round(sizes[k] * sizes[k] * 4e-6, 3), PeakW = Math.Round(sizes[k] * 1.5 + 400 * heats[k]), Most = 40,
+                Price = (decimal)price,
+                FloorM2 = Math.Round(sizes[k] * sizes[k] * 4e-6, 3),
+                PeakW = Math.Round(sizes[k] * 1.5 + 400 * heats[k]),
+                Most = 40,
             };
         }
         var projects = ImmutableArray.CreateBuilder<MixProject>();
@@ -38,7 +41,9 @@ internal static class InventedWork
             {
                 double edge = 20 + 400 * Math.Pow(random.NextDouble(), 3);
                 double hours = Math.Pow(edge / 100, 2) * (0.5 + random.NextDouble());
-                jobs.Add(new($"part {made++}", [.. Enumerable.Range(0, kinds).Select(k => On(edge, hours, heat, sizes[k], heats[k], speeds[k], random))]));
+                jobs.Add(new(
+                    $"part {made++}",
+                    [.. Enumerable.Range(0, kinds).Select(k => On(edge, hours, heat, sizes[k], heats[k], speeds[k], random))]));
             }
             projects.Add(new($"project {projects.Count}", 1 + random.Next(5), jobs.ToImmutable()));
         }

@@ -5,7 +5,9 @@ using Platewright.Sizing.Mixing;
 //   dotnet run -c Release --project bench/Platewright.Sizing.Benchmarks -- [parts] [kinds]
 int parts = args.Length > 0 ? int.Parse(args[0]) : 10_000;
 int kinds = args.Length > 1 ? int.Parse(args[1]) : 20;
-MixEffort? effort = args.Contains("bracket") ? new(ExactAssignments: 0) : args.Contains("exact") ? new(ExactAssignments: int.MaxValue) : null;
+MixEffort? effort = args.Contains("bracket") ? new(ExactAssignments: 0)
+    : args.Contains("exact") ? new(ExactAssignments: int.MaxValue)
+    : null;
 Console.WriteLine($"# processors {Environment.ProcessorCount}, .NET {Environment.Version}, {parts} parts, {kinds} kinds");
 Solve("warm-up", InventedWork.Of(200, 5, 1, new()));
 Solve("all of it", InventedWork.Of(parts, kinds, 1, new()));
@@ -25,7 +27,8 @@ void Solve(string what, MixProblem problem)
     MixAnswer answer = Mix.Solve(problem, effort);
     double seconds = (Environment.CpuUsage.TotalTime - start).TotalSeconds;
     Console.WriteLine(
-        $"{what,-26} {seconds,6:f2} s  {answer.Status}, {answer.Stop}, cost {answer.Mix?.MonthlyCost:f2}, bound {answer.CostBound:f2}, "
+        $"{what,-26} {seconds,6:f2} s  {answer.Status}, {answer.Stop}, cost {answer.Mix?.MonthlyCost:f2}, "
+        + $"bound {answer.CostBound:f2}, "
         + $"gap {answer.RelativeGap:p3}, covered {answer.Mix?.CoveredShare:p2} of at most {answer.ReachBound:p2}, "
         + $"counts {string.Join(' ', answer.Mix?.Counts ?? [])}, in the way: {string.Join(' ', answer.Blocking)}");
 }

@@ -1,8 +1,8 @@
 namespace Platewright.Sizing.Mixing;
 
 /// <summary>
-/// Large problems: an answer and a bound from both sides. The master proposes counts; prices for these counts give a cut
-/// for the master and guide the filling of the machines.
+/// Large problems: an answer and a bound from both sides. The master proposes counts; prices for these counts give a
+/// cut for the master and guide the filling of the machines.
 /// </summary>
 internal static class BracketMix
 {
@@ -23,15 +23,16 @@ internal static class BracketMix
         long tried = long.MaxValue;
         void Explore(int[] counts)
         {
-            int[] open = [.. Enumerable.Range(0, mix.Kinds).Where(k => counts[k] > 0)];
-            if (open.Length == 0) open = [.. Enumerable.Range(0, mix.Kinds)];
+            int[] chosen = [.. Enumerable.Range(0, mix.Kinds).Where(k => counts[k] > 0)];
+            int[] open = chosen.Length == 0 ? [.. Enumerable.Range(0, mix.Kinds)] : chosen;
             double value = prices.Raise(counts, open, best?.Value, master, cancellation);
-            if (fill.Fill(counts, open) is { } found && (best is null || found.Value < best.Value)) best = found;
+            if (fill.Fill(counts, chosen) is { } found && (best is null || found.Value < best.Value)) best = found;
             master.Forbid(counts);
             // Every value is whole, so no mix with these counts goes below this.
             if (value < GreatestBound) tried = Math.Min(tried, (long)Math.Floor(value));
         }
-        foreach (int[] counts in sets.Promising(PromisingSets).DistinctBy(c => string.Join(',', c)).ToArray()) Explore(counts);
+        int[][] promising = [.. sets.Promising(PromisingSets).DistinctBy(c => string.Join(',', c))];
+        foreach (int[] counts in promising) Explore(counts);
         long bound = long.MinValue;
         // Where no answer is in sight, proving that there is none is left to the question of what can be reached.
         int rounds = best is null ? Math.Min(effort.Rounds, RoundsInTheDark) : effort.Rounds;
@@ -45,7 +46,8 @@ internal static class BracketMix
                 if (none && best is null && tried == long.MaxValue) return new(null, bound, MixStop.Proved);
                 return Outcome(best, bound, none ? MixStop.NothingLeftToTry : MixStop.EffortSpent);
             }
-            if (best is not null && Close(best.Value, bound, effort.RelativeGap)) return Outcome(best, bound, MixStop.GapReached);
+            if (best is not null && Close(best.Value, bound, effort.RelativeGap))
+                return Outcome(best, bound, MixStop.GapReached);
             Explore(counts);
         }
         return Outcome(best, bound, MixStop.EffortSpent);
@@ -57,9 +59,8 @@ internal static class BracketMix
 
     private const int RoundsInTheDark = 2;
 
-    private static MixOutcome Outcome(FoundMix? best, long bound, MixStop stop) => best is not null && bound >= best.Value
-        ? new(best, best.Value, MixStop.Proved)
-        : new(best, bound, stop);
+    private static MixOutcome Outcome(FoundMix? best, long bound, MixStop stop) =>
+        best is not null && bound >= best.Value ? new(best, best.Value, MixStop.Proved) : new(best, bound, stop);
 
     private static bool Close(long value, long bound, double gap) => value - bound <= Math.Abs(value) * gap;
 

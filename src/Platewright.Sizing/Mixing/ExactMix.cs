@@ -11,7 +11,8 @@ internal static class ExactMix
     public static MixOutcome Solve(IntegerMix mix, MixGoal goal, MixEffort effort, CancellationToken cancellation)
     {
         var model = new CpModel();
-        IntVar[] counts = [.. Enumerable.Range(0, mix.Kinds).Select(k => model.NewIntVar(mix.Least[k], mix.Most[k], ""))];
+        IntVar[] counts =
+            [.. Enumerable.Range(0, mix.Kinds).Select(k => model.NewIntVar(mix.Least[k], mix.Most[k], ""))];
         ILiteral[] chosen = [.. Enumerable.Range(0, mix.Kinds).Select(k => Chosen(model, mix, counts, k))];
         LinearExprBuilder[] hours = [.. counts.Select(_ => LinearExpr.NewBuilder())];
         LinearExprBuilder cost = LinearExpr.NewBuilder();
@@ -47,7 +48,8 @@ internal static class ExactMix
         }
         for (int l = 0; l < mix.Limit.Length; l++)
         {
-            if (mix.Limit[l] != IntegerMix.NoLimit) model.Add(LinearExpr.WeightedSum(counts, mix.Use[l]) <= mix.Limit[l]);
+            if (mix.Limit[l] != IntegerMix.NoLimit)
+                model.Add(LinearExpr.WeightedSum(counts, mix.Use[l]) <= mix.Limit[l]);
         }
         if (goal.Coverage) model.Maximize(weight);
         else
@@ -75,7 +77,8 @@ internal static class ExactMix
         using var solver = new CpSolver();
         // Without the full linear relaxation the covering part of the problem has hardly a bound.
         solver.StringParameters =
-            $"num_workers:1,random_seed:{effort.Seed},max_deterministic_time:{effort.DeterministicSeconds:r},linearization_level:2";
+            $"num_workers:1,random_seed:{effort.Seed},linearization_level:2,"
+            + $"max_deterministic_time:{effort.DeterministicSeconds:r}";
         using CancellationTokenRegistration stop = cancellation.Register(solver.StopSearch);
         CpSolverStatus status = solver.Solve(model);
         cancellation.ThrowIfCancellationRequested();
@@ -87,13 +90,16 @@ internal static class ExactMix
         if (status == CpSolverStatus.Unknown) return new(null, trivial, MixStop.EffortSpent);
         var kindOfJob = new int[mix.Jobs];
         for (int j = 0; j < mix.Jobs; j++)
-            kindOfJob[j] = Array.FindIndex(made, j * mix.Kinds, mix.Kinds, m => m is not null && solver.BooleanValue(m)) is >= 0 and var at
-                ? at - j * mix.Kinds
-                : -1;
+        {
+            int row = j * mix.Kinds;
+            int at = Array.FindIndex(made, row, mix.Kinds, m => m is not null && solver.BooleanValue(m));
+            kindOfJob[j] = at < 0 ? -1 : at - row;
+        }
         int[] found = [.. counts.Select(n => (int)solver.Value(n))];
         long value = (long)Math.Round(solver.ObjectiveValue) * (goal.Coverage ? -1 : 1);
         long proved = (long)Math.Round(solver.BestObjectiveBound) * (goal.Coverage ? -1 : 1);
         long bound = proved <= value ? Math.Max(trivial, proved) : trivial;
-        return new(new(found, kindOfJob, value), bound, status == CpSolverStatus.Optimal ? MixStop.Proved : MixStop.EffortSpent);
+        MixStop stopped = status == CpSolverStatus.Optimal ? MixStop.Proved : MixStop.EffortSpent;
+        return new(new(found, kindOfJob, value), bound, stopped);
     }
 }

@@ -10,15 +10,15 @@ internal static class FrontThinning
     {
         var kept = new List<FrontMix>();
         // Nothing can be beaten by one that comes after it in this order.
-        foreach (FrontMix mix in all.OrderByDescending(m => m.CoveredShare).ThenBy(m => m.MonthlyCost).ThenBy(m => m.TurnRoundHours)
-            .ThenBy(m => m.FloorM2).ThenBy(m => m.PeakW))
+        foreach (FrontMix mix in all.OrderByDescending(m => m.CoveredShare).ThenBy(m => m.MonthlyCost)
+            .ThenBy(m => m.TurnRoundHours).ThenBy(m => m.FloorM2).ThenBy(m => m.PeakW))
         {
             if (!kept.Exists(k => k.NowhereWorseThan(mix))) kept.Add(mix);
         }
         return [.. kept];
     }
 
-    /// <summary>Ends of every criterion and the cheapest mixes asked for; then always the one farthest from those kept.</summary>
+    /// <summary>Ends of every criterion and the cheapest mixes; then always the one farthest from those kept.</summary>
     public static ImmutableArray<FrontMix> Thin(ImmutableArray<FrontMix> front, int keep)
     {
         if (front.Length <= keep) return front;
@@ -34,14 +34,16 @@ internal static class FrontThinning
         {
             int farthest = Enumerable.Range(0, front.Length).MaxBy(i => kept.Contains(i) ? -1 : nearest[i]);
             kept.Add(farthest);
-            for (int i = 0; i < nearest.Length; i++) nearest[i] = Math.Min(nearest[i], Distance(points[i], points[farthest]));
+            for (int i = 0; i < nearest.Length; i++)
+                nearest[i] = Math.Min(nearest[i], Distance(points[i], points[farthest]));
         }
         return [.. kept.Select(i => front[i])];
     }
 
     private static double[][] Scaled(ImmutableArray<FrontMix> front)
     {
-        double[][] points = [.. front.Select(m => Enumerable.Range(0, FrontMix.Criteria).Select(m.Criterion).ToArray())];
+        double[][] points =
+            [.. front.Select(m => Enumerable.Range(0, FrontMix.Criteria).Select(m.Criterion).ToArray())];
         for (int c = 0; c < FrontMix.Criteria; c++)
         {
             double least = points.Min(p => p[c]), width = points.Max(p => p[c]) - least;

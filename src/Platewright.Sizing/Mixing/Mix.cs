@@ -37,7 +37,8 @@ public static class Mix
         long covered = most.Best is null ? 0 : -most.Best.Value;
         reach = Math.Min(reach, -most.Bound);
         bool unreachable = cheapest is null or { ProvedNone: true } || reach < target;
-        ImmutableArray<MixLimit> blocking = covered >= target || !explain ? [] : Blocking(whole, target, effort, cancellation);
+        ImmutableArray<MixLimit> blocking =
+            covered >= target || !explain ? [] : Blocking(whole, target, effort, cancellation);
         cheapest = Run(reduction, MixGoal.Cheapest(Math.Min(target, covered)), effort, cancellation);
         if (cheapest.Best is null) cheapest = cheapest with { Best = most.Best ?? Nothing(reduction.Mix) };
         MixStatus? status = covered >= target ? null : unreachable ? MixStatus.Unreachable : MixStatus.Undecided;

@@ -6,8 +6,8 @@ namespace Platewright.Sizing.Mixing;
 /// </param>
 /// <param name="ExactAssignments">
 /// Problems with at most this many pairs of a job and an able kind, after lossless reduction, go to the exact solver
-/// whole, and are bracketed too where it does not close; larger ones are only bracketed. 0 or more. The default is where
-/// the exact solver stopped closing typical problems within its budget.
+/// whole, and are bracketed too where it does not close; larger ones are only bracketed. 0 or more. The default is
+/// where the exact solver stopped closing typical problems within its budget.
 /// </param>
 /// <param name="Rounds">Of the bracket, candidate mixes tried at most; 1 or more.</param>
 /// <param name="RelativeGap">The bracket is content with this, 0 or more.</param>

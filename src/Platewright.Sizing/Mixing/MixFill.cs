@@ -30,7 +30,8 @@ internal sealed class MixFill(PricedWork work)
     private long Cover(int[] open)
     {
         // Dearest per weight last; where all must be made, those that lose most by a second choice first.
-        double[] rank = [.. Enumerable.Range(0, _mix.Projects).Select(p => work.Everything ? -Regret(p, open) : work.ProjectValue[p] / _mix.Weight[p])];
+        double Rank(int p) => work.Everything ? -Regret(p, open) : work.ProjectValue[p] / _mix.Weight[p];
+        double[] rank = [.. Enumerable.Range(0, _mix.Projects).Select(Rank)];
         int[] order = [.. Enumerable.Range(0, _mix.Projects).OrderBy(p => rank[p])];
         long weight = 0;
         foreach (int p in order)
@@ -104,7 +105,8 @@ internal sealed class MixFill(PricedWork work)
     private void Drop(long spare)
     {
         if (spare <= 0) return;
-        foreach (int p in Enumerable.Range(0, _mix.Projects).Where(p => _kindOfJob[_mix.FirstJob[p]] >= 0).OrderByDescending(ProjectRunning))
+        IEnumerable<int> covered = Enumerable.Range(0, _mix.Projects).Where(p => _kindOfJob[_mix.FirstJob[p]] >= 0);
+        foreach (int p in covered.OrderByDescending(ProjectRunning))
         {
             if (_mix.Weight[p] > spare) continue;
             spare -= _mix.Weight[p];

@@ -31,15 +31,20 @@ internal static class MixGrid
         MixJob[] jobs = [.. problem.Projects.SelectMany(p => p.Jobs)];
         Check(problem, kinds);
         double weights = problem.Projects.Sum(p => p.Weight);
-        long[] weight = [.. problem.Projects.Select(p => Math.Max(1, (long)Math.Round(p.Weight / weights * WeightUnits)))];
+        long[] weight =
+            [.. problem.Projects.Select(p => Math.Max(1, (long)Math.Round(p.Weight / weights * WeightUnits)))];
         var firstJob = new int[problem.Projects.Length + 1];
-        for (int p = 0; p < problem.Projects.Length; p++) firstJob[p + 1] = firstJob[p] + problem.Projects[p].Jobs.Length;
+        for (int p = 0; p < problem.Projects.Length; p++)
+            firstJob[p + 1] = firstJob[p] + problem.Projects[p].Jobs.Length;
         var hours = new long[jobs.Length * kinds.Length];
         var running = new long[hours.Length];
         for (int j = 0; j < jobs.Length; j++)
         {
             if (jobs[j].On.Length != kinds.Length)
-                throw new ArgumentException($"Job {jobs[j].Id} has {jobs[j].On.Length} entries; expected {kinds.Length}.", nameof(problem));
+            {
+                throw new ArgumentException(
+                    $"Job {jobs[j].Id} has {jobs[j].On.Length} entries; expected {kinds.Length}.", nameof(problem));
+            }
             for (int k = 0; k < kinds.Length; k++)
             {
                 int at = j * kinds.Length + k;
@@ -116,7 +121,8 @@ internal static class MixGrid
             [.. hours.Select(h => h / HourUnits)]);
     }
 
-    public static double ShareOf(IntegerMix mix, long weight) => mix.TotalWeight == 0 ? 1 : (double)weight / mix.TotalWeight;
+    public static double ShareOf(IntegerMix mix, long weight) =>
+        mix.TotalWeight == 0 ? 1 : (double)weight / mix.TotalWeight;
 
     private static void Check(MixProblem problem, ImmutableArray<MixKind> kinds)
     {
@@ -130,13 +136,17 @@ internal static class MixGrid
             if (kind.Least < 0 || kind.Least > kind.Most || kind.Most > GreatestCount)
             {
                 throw new ArgumentException(
-                    $"Counts of {kind.Id}, {kind.Least} to {kind.Most}: expected 0 to {GreatestCount}, least first.", nameof(problem));
+                    $"Counts of {kind.Id}, {kind.Least} to {kind.Most}: expected 0 to {GreatestCount}, least first.",
+                    nameof(problem));
             }
         }
         foreach (MixProject project in problem.Projects)
         {
             if (!(project.Weight > 0 && double.IsFinite(project.Weight)))
-                throw new ArgumentException($"Weight of {project.Id}, {project.Weight}: expected more than 0.", nameof(problem));
+            {
+                throw new ArgumentException(
+                    $"Weight of {project.Id}, {project.Weight}: expected more than 0.", nameof(problem));
+            }
             if (project.Jobs.IsEmpty) throw new ArgumentException($"Project {project.Id} has no job.", nameof(problem));
         }
     }

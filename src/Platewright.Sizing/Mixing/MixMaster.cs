@@ -42,7 +42,8 @@ internal sealed class MixMaster
         }
         for (int l = 0; l < mix.Limit.Length; l++)
         {
-            if (mix.Limit[l] != IntegerMix.NoLimit) _model.Add(LinearExpr.WeightedSum(_counts, mix.Use[l]) <= mix.Limit[l]);
+            if (mix.Limit[l] != IntegerMix.NoLimit)
+                _model.Add(LinearExpr.WeightedSum(_counts, mix.Use[l]) <= mix.Limit[l]);
         }
         _model.Minimize(total);
         AddGroups(work, able);
@@ -52,9 +53,10 @@ internal sealed class MixMaster
     private void AddGroups(PricedWork work, ulong[] able)
     {
         IntegerMix mix = work.Mix;
+        ulong[] SetsOf(int p) => [.. able[mix.FirstJob[p]..mix.FirstJob[p + 1]].Distinct().Order()];
         var groups = Enumerable.Range(0, mix.Projects)
-            .GroupBy(p => string.Join(',', able[mix.FirstJob[p]..mix.FirstJob[p + 1]].Distinct().Order()), StringComparer.Ordinal)
-            .Select(g => (Sets: able[mix.FirstJob[g.First()]..mix.FirstJob[g.First() + 1]].Distinct().ToArray(), Weight: g.Sum(p => mix.Weight[p])))
+            .GroupBy(p => string.Join(',', SetsOf(p)), StringComparer.Ordinal)
+            .Select(g => (Sets: SetsOf(g.First()), Weight: g.Sum(p => mix.Weight[p])))
             .ToArray();
         if (work.Everything)
         {
@@ -92,7 +94,8 @@ internal sealed class MixMaster
     }
 
     /// <summary>These counts are done with.</summary>
-    public void Forbid(int[] counts) => _model.AddForbiddenAssignments(_counts).AddTuple([.. counts.Select(n => (long)n)]);
+    public void Forbid(int[] counts) =>
+        _model.AddForbiddenAssignments(_counts).AddTuple([.. counts.Select(n => (long)n)]);
 
     /// <summary>The best-looking counts not yet tried (null: none), and a bound on all not yet tried.</summary>
     public (int[]? Counts, long Bound) Next(MixEffort effort, CancellationToken cancellation)
@@ -100,7 +103,8 @@ internal sealed class MixMaster
         cancellation.ThrowIfCancellationRequested();
         using var solver = new CpSolver();
         solver.StringParameters =
-            $"num_workers:1,random_seed:{effort.Seed},max_deterministic_time:{DeterministicSeconds},linearization_level:2";
+            $"num_workers:1,random_seed:{effort.Seed},linearization_level:2,"
+            + $"max_deterministic_time:{DeterministicSeconds}";
         using CancellationTokenRegistration stop = cancellation.Register(solver.StopSearch);
         CpSolverStatus status = solver.Solve(_model);
         cancellation.ThrowIfCancellationRequested();

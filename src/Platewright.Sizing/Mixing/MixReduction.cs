@@ -24,7 +24,8 @@ internal sealed class MixReduction
             if (!own.All(j => _kinds.Any(k => Able(hours, j, k)))) continue;
             weights.Add(whole.Weight[p]);
             _jobs.AddRange(own.Where(j => OnlyKind(hours, j) < 0).Select(j => new[] { j }));
-            _jobs.AddRange(own.Where(j => OnlyKind(hours, j) >= 0).GroupBy(j => OnlyKind(hours, j)).Select(g => g.ToArray()));
+            _jobs.AddRange(
+                own.Where(j => OnlyKind(hours, j) >= 0).GroupBy(j => OnlyKind(hours, j)).Select(g => g.ToArray()));
             firstJob.Add(_jobs.Count);
         }
         long Sum(long[] table, int[] jobs, int kind) => jobs.Sum(j => table[j * whole.Kinds + kind]);
@@ -45,7 +46,12 @@ internal sealed class MixReduction
                    from k in _kinds
                    select jobs.All(j => Able(hours, j, k)) ? Sum(hours, jobs, k) : IntegerMix.Not,
             ],
-            Running = [.. from jobs in _jobs from k in _kinds select jobs.All(j => Able(hours, j, k)) ? Sum(whole.Running, jobs, k) : 0],
+            Running =
+            [
+                .. from jobs in _jobs
+                   from k in _kinds
+                   select jobs.All(j => Able(hours, j, k)) ? Sum(whole.Running, jobs, k) : 0,
+            ],
         };
         Makeable = Mix.Weight.Sum();
     }
@@ -122,7 +128,8 @@ internal sealed class MixReduction
         foreach (int worse in kept.ToArray().Reverse())
         {
             if (mix.Least[worse] > 0) continue;
-            if (kept.Exists(better => better != worse && Replaces(mix, hours, useful, better, worse))) kept.Remove(worse);
+            if (kept.Exists(better => better != worse && Replaces(mix, hours, useful, better, worse)))
+                kept.Remove(worse);
         }
         return kept;
     }

@@ -1,8 +1,8 @@
 namespace Platewright.Sizing.Mixing;
 
 /// <summary>
-/// Raises the bound for given counts over the prices: a subgradient search (Held, Wolfe &amp; Crowder 1974, Mathematical
-/// Programming 6:62-88) towards a level above the best so far that comes down when it is not reached.
+/// Raises the bound for given counts over the prices: a subgradient search (Held, Wolfe &amp; Crowder 1974,
+/// Mathematical Programming 6:62-88) towards a level above the best so far that comes down when it is not reached.
 /// </summary>
 internal sealed class PriceSearch
 {
@@ -25,11 +25,15 @@ internal sealed class PriceSearch
         _mix = work.Mix;
         _all = [.. Enumerable.Range(0, _mix.Kinds)];
         // A machine's cost over its hours: what an hour costs if every hour is sold.
-        _natural = [.. _all.Select(k => _work.Goal.Coverage || _mix.Capacity[k] == 0 ? 0 : (double)_mix.Cost[k] / _mix.Capacity[k])];
+        _natural =
+        [
+            .. _all.Select(k =>
+                _work.Goal.Coverage || _mix.Capacity[k] == 0 ? 0 : (double)_mix.Cost[k] / _mix.Capacity[k]),
+        ];
         _natural.CopyTo(_work.Price, 0);
     }
 
-    /// <summary>The bound where machines are sold by the hour; weight at the price that the target's last project asks.</summary>
+    /// <summary>The bound where machines are sold by the hour; weight at the price of the target's last project.</summary>
     public MixCut FirstCut()
     {
         double value = _work.Evaluate(_all);
@@ -48,8 +52,8 @@ internal sealed class PriceSearch
     }
 
     /// <summary>
-    /// A value no mix with these counts goes below; the work is left priced at the best prices found, and the master has
-    /// their cuts.
+    /// A value no mix with these counts goes below; the work is left priced at the best prices found, and the master
+    /// has their cuts.
     /// </summary>
     public double Raise(int[] counts, int[] open, long? known, MixMaster master, CancellationToken cancellation)
     {
@@ -102,7 +106,7 @@ internal sealed class PriceSearch
         return value;
     }
 
-    /// <summary>One step along the subgradient, in machines; false where it is zero: these prices are the best.</summary>
+    /// <summary>One step along the subgradient, in machines; false where it is zero: the prices are the best.</summary>
     private bool Step(int[] counts, int[] open, double wanted)
     {
         double machines = Math.Max(1, counts.Sum());
@@ -122,7 +126,8 @@ internal sealed class PriceSearch
         double length = wanted / square;
         foreach (int k in open)
         {
-            if (_mix.Capacity[k] > 0) _work.Price[k] = Math.Max(0, _work.Price[k] + length * slope[k] / _mix.Capacity[k]);
+            if (_mix.Capacity[k] > 0)
+                _work.Price[k] = Math.Max(0, _work.Price[k] + length * slope[k] / _mix.Capacity[k]);
         }
         _work.WeightPrice = Math.Max(0, _work.WeightPrice + length * weight * machines / _mix.TotalWeight);
         return true;

@@ -8,8 +8,8 @@ namespace Platewright.Sizing.Mixing;
 /// <remarks>
 /// For prices λ ≥ 0 per hour of kind k, μ ≥ 0 per weight, and any v ≥ 0 per job, linear duality gives for every mix
 /// n with its set of chosen kinds: value of the work ≥ μ·T − Σ over projects (g + μ·w − Σ v)⁺ − Σ λ·C·n
-/// − Σ over chosen kinds Σ over jobs (v − r − λ·h)⁺, with T the target, g what covering earns (the coverage goal), r the
-/// running cost, h the hours and C the capacity. v is taken from the kinds that are open, where the last sum is then 0.
+/// − Σ over chosen kinds Σ over jobs (v − r − λ·h)⁺, with T the target, g what covering earns (the coverage goal), r
+/// the running cost, h the hours and C the capacity. v is taken from the kinds that are open, where the last sum is then 0.
 /// </remarks>
 internal sealed class PricedWork
 {
@@ -23,7 +23,8 @@ internal sealed class PricedWork
         Goal = goal;
         Everything = !goal.Coverage && goal.Target >= mix.Weight.Sum();
         _hours = [.. mix.Hours.Select(h => (double)Math.Max(0, h))];
-        _running = [.. mix.Running.Select((r, at) => mix.Hours[at] < 0 ? double.PositiveInfinity : goal.Coverage ? 0 : r)];
+        double Running(long r, int at) => mix.Hours[at] < 0 ? double.PositiveInfinity : goal.Coverage ? 0 : r;
+        _running = [.. mix.Running.Select(Running)];
         _gain = [.. mix.Weight.Select(w => goal.Coverage ? (double)w : 0)];
         JobValue = new double[mix.Jobs];
         KindOfJob = new int[mix.Jobs];
@@ -59,7 +60,8 @@ internal sealed class PricedWork
     public double WeightCovered { get; private set; }
 
     /// <summary>Cost of a job on a kind at these prices.</summary>
-    public double Cost(int job, int kind) => _running[job * Mix.Kinds + kind] + Price[kind] * _hours[job * Mix.Kinds + kind];
+    public double Cost(int job, int kind) =>
+        _running[job * Mix.Kinds + kind] + Price[kind] * _hours[job * Mix.Kinds + kind];
 
     /// <summary>Cost at a place of the tables, with this price of its kind's hours.</summary>
     public double Cost(int at, double price) => _running[at] + price * _hours[at];

@@ -17,7 +17,7 @@ internal sealed class SetTrial
         _mix = mix;
         _goal = goal;
         _everything = !goal.Coverage && goal.Target >= mix.Weight.Sum();
-        double[] hour = [.. Enumerable.Range(0, mix.Kinds).Select(k => mix.Capacity[k] == 0 ? 0 : (double)mix.Cost[k] / mix.Capacity[k])];
+        double[] hour = [.. mix.Cost.Zip(mix.Capacity, (cost, hours) => hours == 0 ? 0 : (double)cost / hours)];
         _price = new double[mix.Hours.Length];
         for (int at = 0; at < _price.Length; at++)
         {
@@ -102,7 +102,9 @@ internal sealed class SetTrial
             running += _mix.Running[at];
             if (_left[best] >= 0 && Counts[best] > 0) continue;
             before ??= [.. Counts];
-            long more = _mix.Capacity[best] == 0 ? 1 : Math.Max(Counts[best] == 0 ? 1 : 0, (-_left[best] + _mix.Capacity[best] - 1) / _mix.Capacity[best]);
+            long capacity = _mix.Capacity[best];
+            long filled = capacity == 0 ? 1 : (capacity - 1 - _left[best]) / capacity;
+            long more = Math.Max(Counts[best] == 0 ? 1 : 0, filled);
             bool tooMany = more > _mix.Most[best] - Counts[best] || (_left[best] < 0 && _mix.Capacity[best] == 0);
             if (!tooMany)
             {

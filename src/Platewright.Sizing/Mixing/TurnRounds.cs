@@ -36,5 +36,6 @@ internal sealed class TurnRounds
         ? double.PositiveInfinity
         : made.TurnRoundHours is >= 0 and < double.PositiveInfinity
             ? made.TurnRoundHours
-            : throw new ArgumentException($"TurnRoundHours {made.TurnRoundHours}: expected 0 or more, and finite.", nameof(on));
+            : throw new ArgumentException(
+                $"TurnRoundHours {made.TurnRoundHours}: expected 0 or more, and finite.", nameof(on));
 }
