@@ -2,7 +2,7 @@ using Platewright.Sizing.Benchmarks;
 using Platewright.Sizing.Mixing;
 
 // Mixes of machines: processor time on one thread.
-//   dotnet run -c Release --project bench/Platewright.Sizing.Benchmarks -- [parts] [kinds]
+//   dotnet run -c Release --project bench/Platewright.Sizing.Benchmarks -- [parts] [kinds] [bracket | exact]
 int parts = args.Length > 0 ? int.Parse(args[0]) : 10_000;
 int kinds = args.Length > 1 ? int.Parse(args[1]) : 20;
 MixEffort? effort = args.Contains("bracket") ? new(ExactAssignments: 0)

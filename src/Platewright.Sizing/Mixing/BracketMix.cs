@@ -35,7 +35,10 @@ internal static class BracketMix
         foreach (int[] counts in promising) Explore(counts);
         long bound = long.MinValue;
         // Where no answer is in sight, proving that there is none is left to the question of what can be reached.
-        int rounds = best is null ? Math.Min(effort.Rounds, RoundsInTheDark) : effort.Rounds;
+        // That question is only asked when the first had no answer: it gets half the rounds.
+        int rounds = best is null ? Math.Min(effort.Rounds, RoundsInTheDark)
+            : goal.Coverage ? (effort.Rounds + 1) / 2
+            : effort.Rounds;
         for (int round = 0; round < rounds; round++)
         {
             (int[]? counts, long untried) = master.Next(effort, cancellation);

@@ -24,11 +24,16 @@ internal sealed class PriceSearch
         _work = work;
         _mix = work.Mix;
         _all = [.. Enumerable.Range(0, _mix.Kinds)];
-        // A machine's cost over its hours: what an hour costs if every hour is sold.
+        // A machine's cost over its hours: what an hour costs if every hour is sold. Where only coverage counts, all hours
+        // start at one price, the work's whole weight over the hours it takes where it is fastest.
+        double hour = 0;
+        for (int j = 0; j < _mix.Jobs && _work.Goal.Coverage; j++)
+            hour += _all.Where(k => _mix.Can(j, k)).Min(k => _mix.Hours[j * _mix.Kinds + k]);
+        double weight = hour == 0 ? 0 : _mix.Weight.Sum() / hour;
         _natural =
         [
             .. _all.Select(k =>
-                _work.Goal.Coverage || _mix.Capacity[k] == 0 ? 0 : (double)_mix.Cost[k] / _mix.Capacity[k]),
+                _mix.Capacity[k] == 0 ? 0 : _work.Goal.Coverage ? weight : (double)_mix.Cost[k] / _mix.Capacity[k]),
         ];
         _natural.CopyTo(_work.Price, 0);
     }
