@@ -11,7 +11,11 @@ namespace Platewright.Sizing.Cases;
 /// <param name="MassG">Filament, supports and brim included, g; null as the time.</param>
 /// <param name="EnergyKwh">Null where the machine describes no heaters.</param>
 /// <param name="PeakW">Greatest power; null as the energy.</param>
+/// <param name="Reckoned">
+/// True where nothing was estimated on this machine, as for a part in pieces, and the times and filament are those of other machines
+/// or reckoned from the part's size.
+/// </param>
 /// <param name="FilamentPerKg">Price of its filament in the currency of the case; null where not known.</param>
 public sealed record Making(
     string PartId, FitClass Fit, double? TimeS, double WarmUpS, double ReleaseS, double LowTime, double HighTime,
-    double? MassG, double? EnergyKwh, double? PeakW, decimal? FilamentPerKg);
+    double? MassG, double? EnergyKwh, double? PeakW, decimal? FilamentPerKg, bool Reckoned);

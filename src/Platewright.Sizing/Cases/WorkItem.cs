@@ -7,8 +7,10 @@ namespace Platewright.Sizing.Cases;
 /// <param name="Quantity">Copies in one project, 1 or more.</param>
 /// <param name="On">One for each machine; null where it cannot be made.</param>
 /// <param name="ReferenceS">
-/// The shortest time of any machine, s, for shares of hours that do not depend on the machine judged; null where none is known.
+/// The shortest time of any machine, s, for shares of hours that do not depend on the machine judged; null where nothing was
+/// estimated at all.
 /// </param>
-/// <param name="ReferenceG">The least filament of any machine, g; null where none is known.</param>
+/// <param name="ReferenceG">The least filament of any machine, g; null as the time.</param>
+/// <param name="ReferenceReckoned">True where no machine makes it and both are reckoned from its size.</param>
 public sealed record WorkItem(
-    string Id, string Name, int Quantity, ImmutableArray<Making?> On, double? ReferenceS, double? ReferenceG);
+    string Id, string Name, int Quantity, ImmutableArray<Making?> On, double? ReferenceS, double? ReferenceG, bool ReferenceReckoned);

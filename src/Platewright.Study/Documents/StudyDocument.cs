@@ -27,6 +27,9 @@ public sealed record StudyDocument
 
     public required IReadOnlyList<UnusableDocument> Unusable { get; init; }
 
+    /// <summary>Which machine or mix the work needs; null where no project could be judged.</summary>
+    public SizingDocument? Sizing { get; init; }
+
     /// <summary>Plain sentences that no interval covers: what the sample cannot say, and cautions.</summary>
     public required IReadOnlyList<string> Notes { get; init; }
 

@@ -9,9 +9,13 @@ namespace Platewright.Study.Judgement;
 public sealed record JudgedFit(FitResult Fit, bool CanMake, IReadOnlyList<string> Reasons)
 {
     /// <inheritdoc cref="Obstacles.Of"/>
-    public static JudgedFit Of(FitResult fit, Machine machine, Material? material, double? thinnestWallMm, double beadWidthMm)
+    /// <param name="placeForbids">What the place does not allow, a sentence each.</param>
+    public static JudgedFit Of(
+        FitResult fit, Machine machine, Material? material, double? thinnestWallMm, double beadWidthMm,
+        IReadOnlyList<string>? placeForbids = null)
     {
-        IReadOnlyList<string> obstacles = Obstacles.Of(fit, machine, material, thinnestWallMm, beadWidthMm);
+        IReadOnlyList<string> obstacles =
+            [.. Obstacles.Of(fit, machine, material, thinnestWallMm, beadWidthMm), .. placeForbids ?? []];
         return new JudgedFit(fit, fit.Verdict != Verdict.No && obstacles.Count == 0, [Sentence(fit.Reason), .. obstacles]);
     }
 

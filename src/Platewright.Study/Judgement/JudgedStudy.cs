@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Platewright.Fit;
 using Platewright.Machines;
 using Platewright.Sizing;
+using Platewright.Study.Deciding;
 using Platewright.Study.Documents;
 using Platewright.Study.Pipeline;
 
@@ -41,13 +42,22 @@ internal sealed record JudgedStudy(StudyPlan Plan, IReadOnlyList<StudiedProject>
         StudyPlan plan, StudyWork work, IReadOnlyList<Fitting> fittings,
         IReadOnlyList<IReadOnlyList<PartEstimateDocument?>>? estimates)
     {
+        PlaceRules place = new(plan.Sizing);
         StudiedPart[] parts =
         [
-            .. work.Parts.Select((part, i) => new StudiedPart(
-                part,
-                [.. fittings[i].Fits.Select((f, m) => JudgedFit.Of(f, plan.Machines[m], part.Material, part.Examined?.ThinnestWallMm, plan.Options.BeadWidthMm))],
-                NeedOf(part, fittings[i].Need),
-                estimates?[i] ?? [.. plan.Machines.Select(_ => (PartEstimateDocument?)null)])),
+            .. work.Parts.Select((part, i) =>
+            {
+                IReadOnlyList<PartEstimateDocument?> known = estimates?[i] ?? [.. plan.Machines.Select(_ => (PartEstimateDocument?)null)];
+                return new StudiedPart(
+                    part,
+                    [
+                        .. fittings[i].Fits.Select((f, m) => JudgedFit.Of(
+                            f, plan.Machines[m], part.Material, part.Examined?.ThinnestWallMm, plan.Options.BeadWidthMm,
+                            place.Against(plan.Machines[m], part.Material, known[m]))),
+                    ],
+                    NeedOf(part, fittings[i].Need),
+                    known);
+            }),
         ];
         return new JudgedStudy(plan,
         [
