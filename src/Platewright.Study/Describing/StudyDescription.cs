@@ -8,16 +8,16 @@ namespace Platewright.Study.Describing;
 /// <summary>Everything that was found, as one document.</summary>
 internal static class StudyDescription
 {
+    /// <param name="sizing">Without its sheet; null where there is no project.</param>
     public static StudyDocument Of(
-        StudyPlan plan, StudyWork work, IReadOnlyList<Fitting> fittings,
-        IReadOnlyList<IReadOnlyList<PartEstimateDocument?>>? estimates, IReadOnlyList<AlikeDocument> alike, bool withModels)
+        JudgedStudy study, StudyWork work, SizingDocument? sizing, IReadOnlyList<AlikeDocument> alike, bool withModels)
     {
-        JudgedStudy study = JudgedStudy.Of(plan, work, fittings, estimates);
+        StudyPlan plan = study.Plan;
         Coverage[] coverage = [.. plan.Machines.Select((_, i) => CoverageDescription.Of(study, i))];
         MachineDocument[] machines = [.. plan.Machines.Select((m, i) => MachineDescription.Of(m, CoverageDescription.Of(coverage[i]), BuildsDescription.Of(study, i), CycleDescription.Of(study, i)))];
         Headline headline = Headline.Of(
             [.. machines.Zip(coverage, (m, c) => new MachineStanding(m.Name, m.EdgeMm, c.CanMake))], plan.Options.Confidence);
-        return new StudyDocument
+        StudyDocument document = new()
         {
             Name = plan.Name,
             Headline = headline.Sentence(),
@@ -30,6 +30,8 @@ internal static class StudyDescription
             Alike = alike,
             Unusable = [.. work.Unusable.Select(ModelDescription.Of)],
             Notes = Notes.Of(study, work),
+            Sizing = sizing,
         };
+        return document;
     }
 }

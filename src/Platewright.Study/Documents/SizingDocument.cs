@@ -94,7 +94,7 @@ public sealed record CostDocument(
 /// <param name="BoxBedMm">Square bed of the box of least volume that holds so many.</param>
 /// <param name="Curve">Beds and heights that do: rows of bed, height, mm.</param>
 /// <param name="DecidedBy">The part that decides this step.</param>
-/// <param name="MissesByMm">By how much the cube of the step before is too small for it.</param>
+/// <param name="MissesByMm">By how much the cube of the step before is too small for it; null at the first step.</param>
 public sealed record LevelDocument(
     double Share, int Projects, string? Listed, string? Bundled, double? CubeMm, double? BoxBedMm, double? BoxHeightMm,
     IReadOnlyList<IReadOnlyList<double>> Curve, string? DecidedBy, double? MissesByMm);
@@ -119,8 +119,8 @@ public sealed record SameMoneyDocument(MoneySideDocument One, MoneySideDocument 
 /// <param name="CanMake">Projects of the work it can make whole.</param>
 /// <param name="PartsPerWeek">Working without a pause.</param>
 /// <param name="OneDownPartsPerWeek">The same with one machine down; 0 where none is left.</param>
-/// <param name="FirstInHandS">All projects asked for at once when somebody comes on Monday: until the first part is in hand.</param>
-/// <param name="AllInHandS">Until the last one is.</param>
+/// <param name="FirstInHandS">From when somebody comes on Monday until the quickest part is in hand.</param>
+/// <param name="AllInHandS">All projects asked for at once then, each once: until the last part is in hand.</param>
 public sealed record MoneySideDocument(
     string Machine, int Count, decimal Price, int CanMake, int Projects, double? PartsPerWeek, double OneDownPartsPerWeek,
     double? FirstInHandS, double? AllInHandS);

@@ -1,8 +1,10 @@
 using Platewright.Fit;
+using Platewright.Study.Deciding;
 using Platewright.Study.Describing;
 using Platewright.Study.Documents;
 using Platewright.Study.Estimating;
 using Platewright.Study.Examining;
+using Platewright.Study.Judgement;
 using Platewright.Study.Learning;
 using Platewright.Study.Store;
 
@@ -12,7 +14,7 @@ namespace Platewright.Study.Pipeline;
 /// The study, from files to the document:
 /// <code>
 /// plan ─► examine ─► join ─┬─► fit, need ─► estimate ─┬─► judge ─► describe ─► StudyDocument
-///         (files)  (parts) └─► alike ─────────────────┘
+///         (files)  (parts) └─► alike ─────────────────┘         └─► size ─┘
 /// </code>
 /// Each stage takes and gives immutable records and keeps what it finished in the store at once, so that a study that was
 /// interrupted goes on where it was. The order of everything in the document is that of the plan, at any number of threads.
@@ -46,8 +48,9 @@ public static class StudyPipeline
         IReadOnlyList<IReadOnlyList<PartEstimateDocument?>>? estimates =
             withEstimates ? Corrected(new EstimatingStage(runner, plan).Run(work, fittings, progress, cancel), plan, learned) : null;
 
-        StudyDocument document = StudyDescription.Of(
-            plan, work, fittings, estimates, AlikeDescription.Of(work.Parts), withModels);
+        JudgedStudy study = JudgedStudy.Of(plan, work, fittings, estimates);
+        SizingDocument? sizing = new SizingStage(runner, options).Run(study, work, progress, cancel);
+        StudyDocument document = StudyDescription.Of(study, work, sizing, AlikeDescription.Of(work.Parts), withModels);
         return new StudyOutcome(document, runner.Computed, runner.Found);
     }
 

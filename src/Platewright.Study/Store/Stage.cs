@@ -17,4 +17,7 @@ public sealed record Stage(string Name, int Version)
 
     /// <summary>One part built on one machine: pose, time, material, energy.</summary>
     public static readonly Stage Estimate = new("estimate", 4);
+
+    /// <summary>Which machine or mix the work needs, for the whole study.</summary>
+    public static readonly Stage Size = new("size", 1);
 }

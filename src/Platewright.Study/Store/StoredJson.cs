@@ -13,4 +13,5 @@ namespace Platewright.Study.Store;
 [JsonSerializable(typeof(FitResult))]
 [JsonSerializable(typeof(SizeNeed))]
 [JsonSerializable(typeof(Documents.PartEstimateDocument))]
+[JsonSerializable(typeof(Documents.SizingDocument))]
 internal sealed partial class StoredJson : JsonSerializerContext;

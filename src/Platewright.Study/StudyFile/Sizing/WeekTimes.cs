@@ -34,6 +34,15 @@ internal static class WeekTimes
         return 60.0 * (day * MinutesPerDay + minutes);
     }
 
+    /// <summary>A moment as "friday 16:00"; one of a later week says so.</summary>
+    public static string Said(double seconds)
+    {
+        long minutes = (long)Math.Round(seconds / 60);
+        long day = minutes / MinutesPerDay, clock = minutes % MinutesPerDay;
+        string week = day >= 7 ? " of the week after" : "";
+        return string.Create(CultureInfo.InvariantCulture, $"{FullName((int)(day % 7))} {clock / 60:00}:{clock % 60:00}{week}");
+    }
+
     // The first three letters tell days apart; what follows must still be the day's name.
     private static int? Day(string text)
     {

@@ -1,0 +1,21 @@
+using System.Collections.Immutable;
+using Platewright.Sizing.Cases;
+using Platewright.Sizing.Mixing;
+using Platewright.Sizing.Money;
+
+namespace Platewright.Sizing.Answers;
+
+/// <summary>The cheapest mix for the aim, the front of mixes, and what changes the answer.</summary>
+public sealed record MixAnswered(MixAsked Asked, MixAnswer Answer, MixFront Front, ImmutableArray<Sensitivity> Sensitivities)
+{
+    public static MixAnswered? Of(
+        SizingCase c, IReadOnlyList<MachineWork> work, IReadOnlyList<decimal> printedParts, CancellationToken cancel)
+    {
+        CostNumbers usual = CostNumbers.Usual(c.Costs);
+        if (MixAsked.Of(c, work, usual, printedParts) is not { } asked) return null;
+        MixAnswer answer = Mix.Solve(asked.Problem, null, cancel);
+        if (answer.Mix is null) return new MixAnswered(asked, answer, new MixFront([], 0, 0), []);
+        MixFront front = MixFront.Of(asked.Problem, cancellation: cancel);
+        return new MixAnswered(asked, answer, front, Sensitivity.Of(c, work, printedParts, asked, answer.Mix, front, cancel));
+    }
+}

@@ -1,0 +1,79 @@
+using System.Collections.Immutable;
+using Platewright.Sizing.Cases;
+using Platewright.Sizing.Mixing;
+using Platewright.Sizing.Money;
+
+namespace Platewright.Sizing.Answers;
+
+/// <summary>
+/// An assumption at the ends of its doubt, all others as they are: which of the sets of kinds on the front (and the recommended one) is
+/// then the cheapest that still keeps the aim and its limits.
+/// </summary>
+/// <param name="Key">Of the study file.</param>
+/// <param name="LowCounts">Per kind of the problem, with the low value; null where no set keeps the aim.</param>
+public sealed record Sensitivity(
+    string Key, double Value, double Low, double High, ImmutableArray<int>? LowCounts, ImmutableArray<int>? HighCounts, decimal LowPerMonth,
+    decimal HighPerMonth, bool Changes)
+{
+    /// <summary>Half and double: nobody knows next year's work better. Our choice.</summary>
+    private const double LessWork = 0.5, MoreWork = 2;
+
+    private static readonly (string Key, Func<CostAssumptions, Guess> Of, Func<CostNumbers, double, CostNumbers> With)[] Guesses =
+    [
+        ("cost.energy_per_kwh", a => a.EnergyPerKwh, (n, v) => n with { EnergyPerKwh = v }),
+        ("cost.labour_per_h", a => a.LabourPerH, (n, v) => n with { LabourPerH = v }),
+        ("cost.tax_share", a => a.TaxShare, (n, v) => n with { TaxShare = v }),
+        ("cost.filament_per_kg", a => a.FilamentPerKg, (n, v) => n with { FilamentPerKg = v }),
+        ("cost.failure_share", a => a.FailureShare, (n, v) => n with { FailureShare = v }),
+        ("cost.life_years", a => a.LifeYears, (n, v) => n with { LifeYears = v }),
+        ("cost.residual_share", a => a.ResidualShare, (n, v) => n with { ResidualShare = v }),
+        ("cost.assemble_h", a => a.AssembleH, (n, v) => n with { AssembleH = v }),
+        ("cost.tune_h_per_year", a => a.TuneHPerYear, (n, v) => n with { TuneHPerYear = v }),
+        ("cost.maintain_h_per_100h", a => a.MaintainHPer100H, (n, v) => n with { MaintainHPer100H = v }),
+        ("cost.wear_share_per_100h", a => a.WearSharePer100H, (n, v) => n with { WearSharePer100H = v }),
+        ("cost.prepare_min", a => a.PrepareMin, (n, v) => n with { PrepareMin = v }),
+        ("cost.remove_min", a => a.RemoveMin, (n, v) => n with { RemoveMin = v }),
+    ];
+
+    internal static ImmutableArray<Sensitivity> Of(
+        SizingCase c, IReadOnlyList<MachineWork> work, IReadOnlyList<decimal> printedParts, MixAsked asked, MachineMix mix, MixFront front,
+        CancellationToken cancel)
+    {
+        int[][] sets = [.. front.Mixes.Select(f => Used(f.Counts)).Append(Used(mix.Counts)).DistinctBy(s => string.Join(' ', s))];
+        CostNumbers usual = CostNumbers.Usual(c.Costs);
+        double share = Math.Min(asked.Problem.LeastShare, mix.CoveredShare);
+        ImmutableArray<int>? now = CheapestSet.Of(asked.Problem, sets, share).Counts;
+        List<Sensitivity> all = [];
+        foreach (var (key, of, with) in Guesses)
+        {
+            Guess guess = of(c.Costs);
+            if (guess.Low < guess.High)
+                all.Add(Of(key, guess.Value, guess.Low, guess.High, v => Problem(c, with(usual, v)), share));
+        }
+        double low = c.Machines.Select((_, m) => TimeDoubts.Of(c, m).Low).Min(), high = c.Machines.Select((_, m) => TimeDoubts.Of(c, m).High).Max();
+        if (low < high) all.Add(Of("times", 1, 1 + low, 1 + high, v => Problem(c, usual with { TimeFactor = v }), share));
+        double rate = c.Projects.Sum(p => p.PerMonth);
+        all.Add(Of("work.projects_per_month", rate, LessWork * rate, MoreWork * rate, v => Problem(Scaled(c, v / rate), usual), share));
+        if (c.Projects.Any(p => p.Wanted) && c.Projects.Any(p => !p.Wanted))
+            all.Add(Of("wanted", 1, 0, 1, v => v > 0 ? asked.Problem : Problem(c with { Projects = [.. c.Projects.Where(p => !p.Wanted)] }, usual), share));
+        return [.. all];
+
+        Sensitivity Of(string key, double value, double lowValue, double highValue, Func<double, MixProblem?> problem, double cover)
+        {
+            cancel.ThrowIfCancellationRequested();
+            (ImmutableArray<int>? atLow, decimal costLow) = CheapestSet.Of(problem(lowValue) ?? asked.Problem, sets, cover);
+            (ImmutableArray<int>? atHigh, decimal costHigh) = CheapestSet.Of(problem(highValue) ?? asked.Problem, sets, cover);
+            return new Sensitivity(key, value, lowValue, highValue, atLow, atHigh, costLow, costHigh, !Same(now, atLow) || !Same(now, atHigh));
+        }
+
+        MixProblem? Problem(SizingCase changed, CostNumbers numbers) => MixAsked.Of(changed, work, numbers, printedParts)?.Problem;
+    }
+
+    private static SizingCase Scaled(SizingCase c, double factor) =>
+        c with { Projects = [.. c.Projects.Select(p => p with { PerMonth = p.PerMonth * factor })] };
+
+    private static int[] Used(ImmutableArray<int> counts) => [.. Enumerable.Range(0, counts.Length).Where(k => counts[k] > 0)];
+
+    private static bool Same(ImmutableArray<int>? a, ImmutableArray<int>? b) =>
+        a is { } x && b is { } y ? x.SequenceEqual(y) : a is null && b is null;
+}
