@@ -117,7 +117,7 @@ public sealed class MeasuredCoverageTests
     private static WorkItem Item(int quantity, double? seconds, double? grams, params FitClass?[] on) => new(
         "part", "Part", quantity,
         [.. on.Select(f => f is { } fit
-            ? new Making("part", fit, seconds, 0, 0, 0, 0, grams, null, null, null)
+            ? new Making("part", fit, seconds, 0, 0, 0, 0, grams, null, null, null, Reckoned: false)
             : null)],
-        seconds, grams);
+        seconds, grams, ReferenceReckoned: false);
 }
