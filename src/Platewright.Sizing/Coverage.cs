@@ -20,10 +20,11 @@ public sealed record Coverage(
 {
     /// <param name="outcomes">One for each project, in the order of the study.</param>
     /// <param name="confidence">Of the intervals, greater than 0 and less than 1.</param>
-    public static Coverage Of(IReadOnlyCollection<ProjectOutcome> outcomes, double confidence)
+    /// <param name="population">Projects in all the work they are a sample of; null where not known.</param>
+    public static Coverage Of(IReadOnlyCollection<ProjectOutcome> outcomes, double confidence, int? population = null)
     {
         Share Counted(Func<ProjectOutcome, bool> counts) =>
-            Share.Wilson(outcomes.Count(counts), outcomes.Count, confidence);
+            Share.Wilson(outcomes.Count(counts), outcomes.Count, confidence, population);
         return new Coverage(
             outcomes.Count,
             Counted(o => o.Verdict.Class() == FitClass.Fits),

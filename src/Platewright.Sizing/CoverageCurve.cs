@@ -17,8 +17,9 @@ public static class CoverageCurve
     /// <param name="projects">The sample; those that are not complete count in its size only.</param>
     /// <param name="machine">What is asked.</param>
     /// <param name="confidence">Of the intervals, greater than 0 and less than 1.</param>
+    /// <param name="population">Projects in all the work they are a sample of; null where not known.</param>
     public static ImmutableArray<CoverageStep> Of(
-        IReadOnlyCollection<SizedProject> projects, ImaginedMachine machine, double confidence)
+        IReadOnlyCollection<SizedProject> projects, ImaginedMachine machine, double confidence, int? population = null)
     {
         Edges[] edges = [.. projects.Select(machine.EdgesFor)];
         double[] steps =
@@ -29,8 +30,8 @@ public static class CoverageCurve
         [
             .. steps.Select(edge => new CoverageStep(
                 edge,
-                Share.Wilson(edges.Count(e => e.FitsMm <= edge), edges.Length, confidence),
-                Share.Wilson(edges.Count(e => e.WithCompromiseMm <= edge), edges.Length, confidence))),
+                Share.Wilson(edges.Count(e => e.FitsMm <= edge), edges.Length, confidence, population),
+                Share.Wilson(edges.Count(e => e.WithCompromiseMm <= edge), edges.Length, confidence, population))),
         ];
     }
 }

@@ -31,6 +31,11 @@ public sealed record Share(int Count, int Of, double Low, double High)
         return new Share(count, of, low, high);
     }
 
+    /// <summary>The one of the two below that is known of.</summary>
+    /// <param name="population">N, at least <paramref name="of"/>; null where not known.</param>
+    public static Share Wilson(int count, int of, double confidence, int? population) =>
+        population is { } all ? Wilson(count, of, confidence, all) : Wilson(count, of, confidence);
+
     /// <summary>
     /// The same where the sample was drawn, without replacement, from a known number of projects: Wilson's equation with
     /// the sample counted as n (N − 1) / (N − n), see <see cref="FinitePopulation"/>; and what was seen is certain, so

@@ -14,7 +14,7 @@ internal static class SizingCases
     {
         SizingPlan plan = study.Plan.Sizing;
         SizeReckoning reckoning = SizeReckoning.Of(study);
-        StudiedProject[] work = [.. study.Projects.Where(p => p.Planned.Frequency.PrintedPartsOf is null)];
+        StudiedProject[] work = [.. study.Work];
         double silent = plan.ProjectsPerMonth / work.Length ?? 1;
         double shared = plan.ProjectsPerMonth ?? work.Length;
         ImmutableArray<WorkProject> projects =

@@ -85,9 +85,8 @@ internal sealed class SizingDescription(SizingAnswer answer, SizingPlan plan, IR
         WorkProject[] done = [.. Case.Projects.Where(p => !p.Wanted)];
         int made = done.Count(p => p.CanMake[machine]);
         int? population = Case.Work.Sample ? Case.Work.Population : done.Length;
-        return CoverageDescription.Of(population is { } all && all >= done.Length
-            ? Platewright.Sizing.Share.Wilson(made, done.Length, Case.Confidence, all)
-            : Platewright.Sizing.Share.Wilson(made, done.Length, Case.Confidence));
+        return CoverageDescription.Of(Platewright.Sizing.Share.Wilson(
+            made, done.Length, Case.Confidence, population >= done.Length ? population : null));
     }
 
     private static MeasureDocument Of(MeasuredCoverage c) => new(

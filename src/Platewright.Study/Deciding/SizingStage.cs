@@ -18,7 +18,7 @@ internal sealed class SizingStage(StageRunner runner, FitOptions options)
     /// <returns>Without its sheet; null where there is no project.</returns>
     public SizingDocument? Run(JudgedStudy study, StudyWork work, IProgressListener progress, CancellationToken cancel)
     {
-        if (study.Projects.All(p => p.Planned.Frequency.PrintedPartsOf is not null)) return null;
+        if (!study.Work.Any()) return null;
         IReadOnlyList<(string Name, int CanMake)> bundled = Bundled(study, work, progress, cancel);
         SizingCase c = SizingCases.Of(study);
         Dictionary<string, string> names = study.Projects.SelectMany(p => p.Parts).ToDictionary(p => p.Id, p => p.Part.Name, StringComparer.Ordinal);
@@ -70,7 +70,7 @@ internal sealed class SizingStage(StageRunner runner, FitOptions options)
                 bool listed = study.Machines.Any(m => m == b);
                 JudgedStudy from = listed ? study : judged!;
                 int at = from.Machines.ToList().FindIndex(m => m == b);
-                return (b.Name, from.Projects.Count(p => p.Planned.Frequency.PrintedPartsOf is null && p.Verdicts[at].CanMake));
+                return (b.Name, from.Work.Count(p => p.Verdicts[at].CanMake));
             }),
         ];
     }

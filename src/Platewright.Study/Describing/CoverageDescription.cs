@@ -8,8 +8,8 @@ namespace Platewright.Study.Describing;
 internal static class CoverageDescription
 {
     public static Coverage Of(JudgedStudy study, int machine) => Coverage.Of(
-        [.. study.Projects.Select(p => p.Verdicts[machine]).Select(v => new ProjectOutcome(v.Verdict, v.CanMake, v.DecidedBy))],
-        study.Plan.Options.Confidence);
+        [.. study.Work.Select(p => p.Verdicts[machine]).Select(v => new ProjectOutcome(v.Verdict, v.CanMake, v.DecidedBy))],
+        study.Plan.Options.Confidence, study.Population);
 
     public static CoverageDocument Of(Coverage c) =>
         new(c.Projects, Of(c.Fits), Of(c.Compromise), Of(c.No), Of(c.CanMake), c.DecidingParts);

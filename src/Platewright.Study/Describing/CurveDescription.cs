@@ -17,7 +17,7 @@ internal static class CurveDescription
 
     private static IReadOnlyList<CurveStepDocument> Steps(JudgedStudy study, ImaginedMachine machine) =>
     [
-        .. CoverageCurve.Of([.. study.Projects.Select(p => p.Sized)], machine, study.Plan.Options.Confidence)
+        .. CoverageCurve.Of([.. study.Work.Select(p => p.Sized)], machine, study.Plan.Options.Confidence, study.Population)
             .Select(s => new CurveStepDocument(s.EdgeMm, CoverageDescription.Of(s.Fits), CoverageDescription.Of(s.WithCompromise))),
     ];
 }

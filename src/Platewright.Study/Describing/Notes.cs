@@ -15,10 +15,11 @@ internal static class Notes
     {
         List<string> notes = [];
         if (study.Projects.Count == 0) return notes;
-        notes.Add(
-            "You chose the sample: the intervals say how far chance alone may mislead for work like it, not whether your future work is like it.");
+        notes.Add(study.Plan.Sizing.Work.Sample
+            ? "You chose the sample: the intervals say how far chance alone may mislead for work like it, not whether your future work is like it, nor who did not answer."
+            : "The projects are all the work there is, as the study file says: no interval for chance is given.");
         notes.Add(study.Projects.Any(p => p.Wanted)
-            ? $"{Count(study.Projects.Count(p => p.Wanted), "project is", "projects are")} wished for, not done yet; they weigh as much as the others."
+            ? $"{Count(study.Projects.Count(p => p.Wanted), "project is", "projects are")} wished for, not done yet; they weigh as much as the others, and the shares without them stand beside."
             : "Work never tried because the machine at hand was too small is in no folder; add it as wanted parts by its dimensions.");
         notes.Add("Verdicts are about the convex hull and the build volume as the machine's file states it; a real machine's travel may differ.");
         AddUnknowns(notes, study);

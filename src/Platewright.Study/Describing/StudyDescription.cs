@@ -1,4 +1,5 @@
 using Platewright.Sizing;
+using Platewright.Study.Deciding.Sheet;
 using Platewright.Study.Documents;
 using Platewright.Study.Judgement;
 using Platewright.Study.Pipeline;
@@ -32,6 +33,6 @@ internal static class StudyDescription
             Notes = Notes.Of(study, work),
             Sizing = sizing,
         };
-        return document;
+        return sizing is null ? document : document with { Sizing = sizing with { Sheet = DecisionSheet.Of(document) } };
     }
 }

@@ -38,6 +38,12 @@ internal sealed record JudgedStudy(StudyPlan Plan, IReadOnlyList<StudiedProject>
 {
     public ImmutableArray<Machine> Machines => Plan.Machines;
 
+    /// <summary>The projects that are work: not the printed parts of a machine, which are asked about for themselves.</summary>
+    public IEnumerable<StudiedProject> Work => Projects.Where(p => p.Planned.Frequency.PrintedPartsOf is null);
+
+    /// <summary>Projects in all the work: those here where they are all, else what the file says; null where it does not.</summary>
+    public int? Population => Plan.Sizing.Work.Sample ? Plan.Sizing.Work.Population : Work.Count();
+
     public static JudgedStudy Of(
         StudyPlan plan, StudyWork work, IReadOnlyList<Fitting> fittings,
         IReadOnlyList<IReadOnlyList<PartEstimateDocument?>>? estimates)

@@ -4,9 +4,16 @@ using System.Text;
 using System.Text.Json;
 using System.Text.Json.Nodes;
 using Platewright.Fit;
+using Platewright.Formats.Toml;
 using Platewright.Machines;
+using Platewright.Sizing.Answers;
+using Platewright.Sizing.Cases;
+using Platewright.Study;
+using Platewright.Study.Deciding;
+using Platewright.Study.Documents;
 using Platewright.Study.Examining;
 using Platewright.Study.Store;
+using Platewright.Tests.Sizing.Answers;
 
 namespace Platewright.Tests.Study;
 
@@ -24,6 +31,7 @@ public sealed class StagePinTests : IDisposable
         ["examine 4"] = "5ce106db1a20b39b",
         ["fit 5"] = "ab7780bb7823154e",
         ["need 5"] = "a3b6108cbf6f629e",
+        ["size 1"] = "d8d3a458d18e4e22",
     };
 
     private readonly ScratchFolder _folder = new();
@@ -52,6 +60,21 @@ public sealed class StagePinTests : IDisposable
     {
         SizeNeed need = SizeNeedSolver.Solve(Lump(), new FitOptions(), CancellationToken.None);
         Check(Stage.Need, JsonSerializer.Serialize(need, StoredJson.Default.SizeNeed));
+    }
+
+    [Fact]
+    public void Size_OfFixedCase_IsPinned()
+    {
+        SizingCase c = Cases.Of(
+            [Cases.Machine("small", 100, 300), Cases.Machine("large", 300, 1500)],
+            Cases.Project(0, 4, 2, 1.5), Cases.Project(1, 2, 5, 3), Cases.Project(2, 1, null, 7)) with
+        { Orders = [new Order(0, 9, 30_000, 300_000)] };
+        SizingPlan plan = SizingPlan.Unsaid with { Orders = [new OrderPlan("project 0", 9, 30_000, 300_000, new TomlPlace("f", 1, "k"))] };
+        SizingDocument found = new SizingDescription(SizingAnswer.Of(c, TestContext.Current.CancellationToken), plan, new Dictionary<string, string>
+        {
+            ["p0-1"] = "a", ["p1-1"] = "b", ["p2-1"] = "c",
+        }).Describe([("small", 2), ("large", 3)]);
+        Check(Stage.Size, JsonSerializer.Serialize(found, StoredJson.Default.SizingDocument));
     }
 
     private PreparedPart Lump()
