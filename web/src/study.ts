@@ -1,5 +1,7 @@
+import type { Sizing } from './sizing';
+
 /** What study.json says, as the page reads it. Mirrors src/Platewright.Study/Documents/StudyDocument.cs. */
-type Maybe<T> = T | null | undefined;
+export type Maybe<T> = T | null | undefined;
 
 export interface Study {
   format: number;
@@ -12,6 +14,8 @@ export interface Study {
   curves: Curve[];
   alike: { kind: 'same' | 'scaled' | 'mirrored'; parts: string[]; scale?: Maybe<number>; message: string }[];
   unusable: { file: string; error: string }[];
+  /** Null where no project could be judged. */
+  sizing?: Maybe<Sizing>;
   notes: string[];
   /** Cautions that stand near the power; where absent they are among the notes. */
   cautions?: Maybe<string[]>;
@@ -188,6 +192,8 @@ export interface Estimate {
   energy_error: ModelError;
   warp?: Maybe<{ rank: string; sentence: string }>;
   fit_cost?: Maybe<string>;
+  /** Null where no project could be judged. */
+  sizing?: Maybe<Sizing>;
   notes: string[];
 }
 

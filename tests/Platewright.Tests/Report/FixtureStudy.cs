@@ -29,6 +29,7 @@ internal static class FixtureStudy
     /// <summary>The same study where nothing was estimated.</summary>
     public static StudyDocument WithoutBuilds => WithoutModels with
     {
+        Sizing = null,
         Machines = [.. WithModels.Machines.Select(m => m with { Builds = null, Cycles = [] })],
         Parts =
         [
@@ -47,6 +48,7 @@ internal static class FixtureStudy
         var projects = parts.GroupBy(p => p.Project, StringComparer.Ordinal)
             .Select(g => FixtureProjects.Of(g.Key, [.. g], machines)).ToList();
         machines = [.. machines.Select(m => m with { Coverage = FixtureProjects.Coverage(m.Id, projects) })];
+        List<CurveDocument> curves = FixtureProjects.Curves(projects, parts, machines);
         return new()
         {
             Name = "Quay Street workshop",
@@ -55,7 +57,8 @@ internal static class FixtureStudy
             Machines = machines,
             Projects = projects,
             Parts = parts,
-            Curves = FixtureProjects.Curves(projects, parts, machines),
+            Curves = curves,
+            Sizing = FixtureSizing.Of(machines, projects, curves),
             Alike = [new("scaled", [parts[0].Id, parts[1].Id], 0.92, "Shelf bracket, left is Shelf bracket, right at 92 %.")],
             Unusable = [new("jigs/old-clamp.stl", "Byte 84: the file says 12,408 triangles and ends after 911; export it again.")],
             Notes = ["Fourteen projects say little about work you never tried: wanted parts stand in for it only where you "
