@@ -15,7 +15,9 @@ internal static class DecisionSheet
         if (study.Sizing is not { } sizing || study.Machines.Count == 0)
             throw new ArgumentException($"The study \"{study.Name}\" has no sizing to decide by.", nameof(study));
         SheetCase sheet = new(study, sizing);
-        return new SheetDocument(Title(study, sizing), [.. Recommending.Of(sheet)], [], [], [], [], [], []);
+        return new SheetDocument(
+            Title(study, sizing), [.. Recommending.Of(sheet)], [.. Reasoning.Of(sheet)], [.. Lacking.Of(sheet)], [.. Doubting.Of(sheet)],
+            [.. Choosing.Of(sheet)], [.. Assuming.Of(sheet)], [.. Cautioning.Of(sheet)]);
     }
 
     private static string Title(StudyDocument study, SizingDocument sizing) => sizing.Mix switch

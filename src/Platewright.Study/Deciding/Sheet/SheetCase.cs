@@ -39,7 +39,7 @@ internal sealed class SheetCase
 
     public static ValueDocument Name(int machine) => Text($"/machines/{machine}/name");
 
-    public ValueDocument Name(string id) => Name(IndexOf(id));
+    public ValueDocument Named(string id) => Name(IndexOf(id));
 
     /// <exception cref="ArgumentException">There is no such machine.</exception>
     public int IndexOf(string id) => Index(Study.Machines, m => m.Id == id) is >= 0 and int i
@@ -53,6 +53,17 @@ internal sealed class SheetCase
     /// <summary>As "2 × generic 210 enclosed and 1 × generic 350".</summary>
     public static Phrase Machines(string at, IReadOnlyList<MixMachineDocument> machines, Func<MixMachineDocument, bool>? which = null) =>
         Phrase.List([.. Enumerable.Range(0, machines.Count).Where(i => machines[i].Count > 0 && which?.Invoke(machines[i]) != false).Select(i => One($"{at}/{i}", machines[i]))]);
+
+    /// <summary>Each order with the place of the main machine in its answers.</summary>
+    public IEnumerable<(int Order, int On)> OnMain() =>
+        Sizing.Orders.Select((o, i) => (i, Index(o.On, m => m.Machine == MainSizing.Machine))).Where(o => o.Item2 >= 0);
+
+    /// <summary>Whether two sets are the same machines.</summary>
+    public static bool Same(IReadOnlyList<MixMachineDocument> a, IReadOnlyList<MixMachineDocument> b) =>
+        Counted(a).SetEquals(Counted(b));
+
+    private static HashSet<(string, int)> Counted(IReadOnlyList<MixMachineDocument> machines) =>
+        [.. machines.Where(m => m.Count > 0).Select(m => (m.Machine, m.Count))];
 
     public static int Index<T>(IReadOnlyList<T> list, Func<T, bool> which)
     {
