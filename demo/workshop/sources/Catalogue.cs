@@ -1,9 +1,10 @@
 using Platewright.Demo.Families;
+using Platewright.Demo.School;
 using Platewright.Demo.Writing;
 
 namespace Platewright.Demo;
 
-/// <summary>Every file of the workshop.</summary>
+/// <summary>Every file of the demos: of the workshop, and of the school.</summary>
 public static class Catalogue
 {
     /// <summary>The sound models that are files of their own; each is modelled when it is first asked for.</summary>
@@ -36,8 +37,16 @@ public static class Catalogue
     /// <summary>The sound models that share one zipped pack.</summary>
     public static IReadOnlyList<Lazy<Model>> Packed { get; } = Lazily(Drawers.Packed);
 
+    /// <summary>The school's models, all sound, each a file of its own.</summary>
+    public static IReadOnlyList<Lazy<Model>> SchoolModels { get; } = Lazily(
+    [
+        .. ClassSets.Models,
+        .. Mechanics.Models,
+        .. Classroom.Models,
+    ]);
+
     /// <summary>
-    /// Path below the folder of models, and content: sound files, one pack, and two files broken on purpose.
+    /// Path below the workshop's folder of models, and content: sound files, one pack, and two files broken on purpose.
     /// </summary>
     public static IEnumerable<(string Path, byte[] Content)> Files()
     {
@@ -47,6 +56,10 @@ public static class Catalogue
         yield return ("dust-hose/reducer-100-63 old.stl", Broken.CutShort());
         yield return ("workshop-clock/dial from mail.3mf", Broken.WrongObject());
     }
+
+    /// <summary>Path below the school's folder of models, and content.</summary>
+    public static IEnumerable<(string Path, byte[] Content)> SchoolFiles() =>
+        SchoolModels.Select(m => (m.Value.Path, FileWriter.Bytes(m.Value)));
 
     private static IReadOnlyList<Lazy<Model>> Lazily(IReadOnlyList<Func<Model>> makers) =>
         [.. makers.Select(make => new Lazy<Model>(make))];

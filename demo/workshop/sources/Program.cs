@@ -1,11 +1,17 @@
 using Platewright.Demo;
 
-// Writes the workshop's models anew: into the folder named first, else into demo/workshop/models.
-string folder = args.Length > 0 ? args[0] : Path.Combine("demo", "workshop", "models");
-foreach ((string path, byte[] content) in Catalogue.Files())
+// Writes the models of both demos anew: below the folder named first, else below demo.
+string folder = args.Length > 0 ? args[0] : "demo";
+Write("workshop", Catalogue.Files());
+Write("school", Catalogue.SchoolFiles());
+
+void Write(string demo, IEnumerable<(string Path, byte[] Content)> files)
 {
-    string target = Path.Combine(folder, path);
-    Directory.CreateDirectory(Path.GetDirectoryName(target)!);
-    File.WriteAllBytes(target, content);
-    Console.WriteLine($"{content.Length,9:N0} bytes  {path}");
+    foreach ((string path, byte[] content) in files)
+    {
+        string target = Path.Combine(folder, demo, "models", path);
+        Directory.CreateDirectory(Path.GetDirectoryName(target)!);
+        File.WriteAllBytes(target, content);
+        Console.WriteLine($"{content.Length,9:N0} bytes  {demo}/{path}");
+    }
 }

@@ -18,7 +18,7 @@ internal static class Clips
     ];
 
     /// <summary>A ring open at the top that snaps over a tube, on a foot with two screw holes.</summary>
-    private static Solid Tube(double tube, double width, double wall)
+    public static Solid Tube(double tube, double width, double wall)
     {
         double r = tube / 2, outer = r + wall, lip = wall * 0.75, ear = outer + 4 + wall * 3;
         Vec2 centre = new(0, outer + 0.5);
