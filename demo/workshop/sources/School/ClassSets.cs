@@ -9,7 +9,7 @@ internal static class ClassSets
 {
     public static IReadOnlyList<Func<Model>> Models { get; } =
     [
-        () => Model.Stl("name-stand/name-stand.stl", NameStand(width: 96, depth: 36, height: 34, wall: 2.2)),
+        () => Model.Stl("name-stand/name-stand.stl", NameStand(width: 92, depth: 36, height: 34, wall: 2.2)),
         () => Model.Stl("solids/cone.stl", Cone(diameter: 56, height: 72)),
         () => Model.Stl("solids/cylinder.stl", Cylinder(diameter: 56, height: 72)),
         () => Model.Stl("plant-labels/label.stl", Label(length: 118, width: 26)),

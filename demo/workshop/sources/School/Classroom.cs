@@ -13,7 +13,7 @@ internal static class Classroom
         () => Model.Stl("marble-run/bend.stl", Bend(radius: 58)),
         () => Model.Stl("tablet-stand/tablet-stand.stl", TabletStand(width: 84)),
         () => Model.Stl("door-stop/door-stop.stl", DoorStop(length: 108, height: 30, width: 40)),
-        () => Model.Stl("display-stand/steps.stl", Steps(count: 3, rise: 28, run: 46, width: 236)),
+        () => Model.Stl("display-stand/steps.stl", Steps(count: 3, rise: 24, run: 40, width: 222)),
     ];
 
     /// <summary>A channel for marbles of 16 mm, drawn with x upwards.</summary>
@@ -50,6 +50,6 @@ internal static class Classroom
         List<Vec2> fold = [new(0, 0)];
         for (int i = 0; i < count; i++) fold.AddRange([new(run * i, rise * (i + 1)), new(run * (i + 1), rise * (i + 1))]);
         fold.Add(new(run * count, 0));
-        return Prism.Of(Outline.Stroke(2.6, [.. fold]), 0, width, 0.4, 0.4).Moved(Turns.YUp);
+        return Prism.Of(Outline.Stroke(2.4, [.. fold]), 0, width, 0.4, 0.4).Moved(Turns.YUp);
     }
 }

@@ -3,28 +3,30 @@ using Platewright.Demo;
 
 namespace Platewright.Tests.Demo;
 
-/// <summary>The files in demo/workshop/models are those that the sources make.</summary>
-public sealed class WorkshopFilesTests
+/// <summary>The models of both demos are those that the sources make.</summary>
+public sealed class DemoFilesTests
 {
-    private const long MostBytes = 6_000_000;
-
-    private static readonly string Models = Path.Combine(Repository.Root, "demo", "workshop", "models");
+    [Fact]
+    public void Workshop_MadeAnew_IsTheCommittedOne() => AssertSame("workshop", Catalogue.Files(), mostBytes: 6_000_000);
 
     [Fact]
-    public void Files_MadeAnew_AreTheCommittedOnes()
+    public void School_MadeAnew_IsTheCommittedOne() => AssertSame("school", Catalogue.SchoolFiles(), mostBytes: 1_500_000);
+
+    private static void AssertSame(string demo, IEnumerable<(string Path, byte[] Content)> files, long mostBytes)
     {
+        string models = Path.Combine(Repository.Root, "demo", demo, "models");
         List<string> made = [];
-        foreach ((string path, byte[] content) in Catalogue.Files())
+        foreach ((string path, byte[] content) in files)
         {
             made.Add(path);
-            byte[] committed = File.ReadAllBytes(Path.Combine(Models, path));
+            byte[] committed = File.ReadAllBytes(Path.Combine(models, path));
             Assert.True(IsSame(path, content, committed),
                 $"{path} differs: run `dotnet run --project demo/workshop/sources`");
         }
-        string[] present = [.. Directory.GetFiles(Models, "*", SearchOption.AllDirectories)
-            .Select(f => Path.GetRelativePath(Models, f).Replace('\\', '/'))];
+        string[] present = [.. Directory.GetFiles(models, "*", SearchOption.AllDirectories)
+            .Select(f => Path.GetRelativePath(models, f).Replace('\\', '/'))];
         Assert.Equal(made.Order(StringComparer.Ordinal), present.Order(StringComparer.Ordinal));
-        Assert.InRange(present.Sum(f => new FileInfo(Path.Combine(Models, f)).Length), 1, MostBytes);
+        Assert.InRange(present.Sum(f => new FileInfo(Path.Combine(models, f)).Length), 1, mostBytes);
     }
 
     /// <summary>Packages are compared by their entries: how well they are packed may change with the runtime.</summary>

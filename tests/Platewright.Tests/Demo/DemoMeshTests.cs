@@ -3,15 +3,16 @@ using Platewright.Geometry;
 
 namespace Platewright.Tests.Demo;
 
-/// <summary>The sound models of the demo are what a printable part must be.</summary>
-public sealed class WorkshopMeshTests
+/// <summary>The sound models of both demos are what a printable part must be.</summary>
+public sealed class DemoMeshTests
 {
     /// <summary>Twice the area, mm², below which a triangle is nothing to look at.</summary>
     private const double SliverMm2 = 1e-4;
 
     private const string PlateOfLooseParts = "workshop-clock/hands plate.stl";
 
-    private static readonly IReadOnlyList<Lazy<Model>> Models = [.. Catalogue.Models, .. Catalogue.Packed];
+    private static readonly IReadOnlyList<Lazy<Model>> Models =
+        [.. Catalogue.Models, .. Catalogue.Packed, .. Catalogue.SchoolModels];
 
     public static TheoryData<int> Indices => [.. Enumerable.Range(0, Models.Count)];
 
