@@ -72,7 +72,9 @@ public sealed class StagePinTests : IDisposable
         SizingPlan plan = SizingPlan.Unsaid with { Orders = [new OrderPlan("project 0", 9, 30_000, 300_000, new TomlPlace("f", 1, "k"))] };
         SizingDocument found = new SizingDescription(SizingAnswer.Of(c, TestContext.Current.CancellationToken), plan, new Dictionary<string, string>
         {
-            ["p0-1"] = "a", ["p1-1"] = "b", ["p2-1"] = "c",
+            ["p0-1"] = "a",
+            ["p1-1"] = "b",
+            ["p2-1"] = "c",
         }).Describe([("small", 2), ("large", 3)]);
         Check(Stage.Size, JsonSerializer.Serialize(found, StoredJson.Default.SizingDocument));
     }
