@@ -20,6 +20,7 @@ internal sealed class StudyView(StudyDocument study, IAnsiConsole console, int c
         WriteCoverage();
         WriteDeciding();
         new BuildsView(study, console, columns).Write();
+        new SizingView(study, console, columns).Write();
         Sentences.Write(console, "Findings", Findings());
         Sentences.Write(console, "Alike", study.Alike.Select(a => a.Message));
         Sentences.Write(console, "Not used", study.Unusable.Select(u => u.Error));

@@ -55,7 +55,7 @@ internal static class Reasoning
     private static SentenceDocument? OneSizeUp(SheetCase sheet)
     {
         int i = SheetCase.Index(sheet.Sizing.Larger, l => l.Smaller == sheet.MainSizing.Machine);
-        if (i < 0 || sheet.Sizing.Larger[i] is not { Lost: 0 } l) return null;
+        if (i < 0 || sheet.Sizing.Larger[i] is not { Lost: 0, ToldApart: true } l) return null;
         string at = $"/sizing/larger/{i}";
         ValueDocument larger = sheet.Named(l.Larger);
         if (l.Gained == 0) return sheet.Say($"One size up, {larger} makes none of these projects that it cannot.");
