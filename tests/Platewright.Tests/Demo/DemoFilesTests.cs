@@ -7,10 +7,12 @@ namespace Platewright.Tests.Demo;
 public sealed class DemoFilesTests
 {
     [Fact]
-    public void Workshop_MadeAnew_IsTheCommittedOne() => AssertSame("workshop", Catalogue.Files(), mostBytes: 6_000_000);
+    public void Workshop_MadeAnew_IsTheCommittedOne() =>
+        AssertSame("workshop", Catalogue.Files(), mostBytes: 6_000_000);
 
     [Fact]
-    public void School_MadeAnew_IsTheCommittedOne() => AssertSame("school", Catalogue.SchoolFiles(), mostBytes: 1_500_000);
+    public void School_MadeAnew_IsTheCommittedOne() =>
+        AssertSame("school", Catalogue.SchoolFiles(), mostBytes: 1_500_000);
 
     private static void AssertSame(string demo, IEnumerable<(string Path, byte[] Content)> files, long mostBytes)
     {

@@ -24,7 +24,8 @@ public sealed class SchoolStudyTests : IDisposable
         StudySource source = StudySource.Open(StudyPath, TestContext.Current.CancellationToken);
         Assert.Empty(source.Unusable);
         StudyPlan plan = source.Plan;
-        Assert.All(plan.Projects, p => Assert.True(p.Frequency.PerMonth > 0 ^ p.Frequency.PrintedPartsOf is not null, p.Name));
+        Assert.All(plan.Projects, p =>
+            Assert.True(p.Frequency.PerMonth > 0 ^ p.Frequency.PrintedPartsOf is not null, p.Name));
         Assert.Equal("Valley relief", Assert.Single(plan.Projects, p => p.Wanted).Name);
         OrderPlan order = Assert.Single(plan.Sizing.Orders);
         Assert.Equal(("Name stand", 24), (order.Project, order.Copies));
@@ -47,7 +48,8 @@ public sealed class SchoolStudyTests : IDisposable
                 .Where(v => v.GetProperty("can_make").GetBoolean()).Select(v => v.GetProperty("machine").GetString()!)];
             Assert.True(makers.Length > 0, $"no machine makes {name}");
             // The bundled machines with a filter or a duct are the enclosed ones.
-            if (NeedFilter.Contains(name)) Assert.All(makers, m => Assert.EndsWith("-enclosed", m, StringComparison.Ordinal));
+            if (NeedFilter.Contains(name))
+                Assert.All(makers, m => Assert.EndsWith("-enclosed", m, StringComparison.Ordinal));
             if (name == "Valley relief") Assert.Equal(["generic-440-enclosed"], makers);
         }
     }

@@ -48,7 +48,8 @@ internal static class Classroom
     private static Solid Steps(int count, double rise, double run, double width)
     {
         List<Vec2> fold = [new(0, 0)];
-        for (int i = 0; i < count; i++) fold.AddRange([new(run * i, rise * (i + 1)), new(run * (i + 1), rise * (i + 1))]);
+        for (int i = 0; i < count; i++)
+            fold.AddRange([new(run * i, rise * (i + 1)), new(run * (i + 1), rise * (i + 1))]);
         fold.Add(new(run * count, 0));
         return Prism.Of(Outline.Stroke(2.4, [.. fold]), 0, width, 0.4, 0.4).Moved(Turns.YUp);
     }
