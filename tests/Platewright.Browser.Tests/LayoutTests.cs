@@ -14,6 +14,7 @@ public sealed class LayoutTests(Browser browser)
     {
         await using OpenReport report = await browser.OpenAsync(width: width);
         await report.Page.GetByRole(AriaRole.Button, new() { Name = "Show all parts" }).ClickAsync();
+        await report.Page.Locator("#choice details").EvaluateAllAsync<int>("all => all.map(e => e.open = true).length");
 
         Assert.Equal(width, await report.Page.EvaluateAsync<int>("() => document.documentElement.scrollWidth"));
     }
@@ -26,6 +27,7 @@ public sealed class LayoutTests(Browser browser)
         await using OpenReport report = await browser.OpenAsync(scheme: scheme);
         await report.Page.Locator("#matrix .expand").First.ClickAsync();
         await report.Page.GetByText("The line as numbers").ClickAsync();
+        await report.Page.Locator("#choice details").EvaluateAllAsync<int>("all => all.map(e => e.open = true).length");
         await report.Page.Locator("#remarks").ScrollIntoViewIfNeededAsync();
         AxeResult result = await report.Page.RunAxe();
 

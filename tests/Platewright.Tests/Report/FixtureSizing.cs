@@ -82,17 +82,20 @@ internal static class FixtureSizing
             share < 1 ? cube * 0.9 : null, share < 1 ? cube * 1.1 : null, curve, share < 1 ? part : null, share > 0.5 ? 12.4 : null);
     }
 
-    private static LargerDocument Step(MachineDocument smaller, MachineDocument larger, IReadOnlyList<ProjectDocument> projects, int step)
+    private static LargerDocument Step(
+        MachineDocument smaller, MachineDocument larger, IReadOnlyList<ProjectDocument> projects, int step)
     {
         bool Makes(ProjectDocument p, string id) => p.Verdicts.Single(v => v.Machine == id).CanMake;
         string[] gained = [.. projects.Where(p => Makes(p, larger.Id) && !Makes(p, smaller.Id)).Select(p => p.Name)];
         int lost = projects.Count(p => !Makes(p, larger.Id) && Makes(p, smaller.Id));
         double share = (gained.Length - lost) / (double)projects.Count;
-        return new(smaller.Id, larger.Id, gained.Length, lost, gained, share, Math.Max(-1, share - 0.19), Math.Min(1, share + 0.21),
-            0.25, step == 2, step == 2 ? null : 40,
-            step == 2 ? $"{larger.Name} makes more of this work than {smaller.Name}, beyond chance."
-                : $"{smaller.Name} and {larger.Name} cannot be told apart on this sample; about 40 more projects would.",
-            step == 4 ? null : 3.5 * gained.Length, larger.Price?.Amount - smaller.Price?.Amount,
+        double low = Math.Max(-1, share - 0.3), high = Math.Min(1, share + 0.3);
+        bool apart = low > 0 || high < 0;
+        string sentence = apart
+            ? $"{larger.Name} makes more of this work than {smaller.Name}, beyond chance."
+            : $"{smaller.Name} and {larger.Name} cannot be told apart on this sample; about 40 more projects would.";
+        return new(smaller.Id, larger.Id, gained.Length, lost, gained, share, low, high, apart ? 0.01 : 0.25, apart,
+            apart ? null : 40, sentence, step == 4 ? null : 3.5 * gained.Length, larger.Price?.Amount - smaller.Price?.Amount,
             larger.FootprintMm is null || smaller.FootprintMm is null ? null : 0.06, step == 4 ? null : 120, 1.8, 260);
     }
 }

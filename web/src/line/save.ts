@@ -1,5 +1,6 @@
 import { flushSync, mount, unmount } from 'svelte';
 import type { Study } from '../study';
+import { download } from '../common/download';
 import { resolvedPaint } from '../common/paint';
 import Poster from './Poster.svelte';
 import type { Question } from './question';
@@ -58,12 +59,4 @@ async function rasterise(svg: Drawing): Promise<Blob> {
   const blob = await new Promise<Blob | null>((done) => canvas.toBlob(done, 'image/png'));
   if (!blob) throw new Error('the browser could not make a PNG of it; save as SVG instead');
   return blob;
-}
-
-function download(blob: Blob, name: string) {
-  const link = document.createElement('a');
-  link.href = URL.createObjectURL(blob);
-  link.download = name;
-  link.click();
-  setTimeout(() => URL.revokeObjectURL(link.href), 10_000);
 }
