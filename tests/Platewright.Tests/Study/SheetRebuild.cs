@@ -52,7 +52,7 @@ internal static partial class SheetRebuild
             "time" => Time(number),
             "m2" => Grouped(number, 2) + " m²",
             "watts" => Grouped(number, 0) + " W",
-            "number" => Grouped(number, 3),
+            "number" => Grouped(number, Math.Abs(number) switch { >= 100 => 0, >= 10 => 1, >= 1 => 2, _ => 3 }),
             _ => throw new ArgumentOutOfRangeException(nameof(said), said, "No such way to say a value."),
         };
     }

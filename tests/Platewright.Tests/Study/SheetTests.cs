@@ -9,7 +9,7 @@ namespace Platewright.Tests.Study;
 /// <summary>Every sentence of the decision sheet comes from study.json, for every kind of answer.</summary>
 public static class SheetTests
 {
-    private const int MostSentences = 26;
+    private const int MostSentences = 28;
 
     private static SizingDocument Sizing => FixtureStudy.WithoutModels.Sizing!;
 
@@ -98,6 +98,19 @@ public static class SheetTests
     [Fact]
     public static void Sheet_WithSomethingOwned_KeepsIt() => Assert.Equal(
         "Buy 1 × Closed 330 for 2,950 EUR, tax included, and keep 1 × Open 210.", Sheet("optimal").Recommendation[0].Text);
+
+    [Fact]
+    public static void Sheet_WorkThatTheMachinesCouldMake_IsNotCalledImpossible()
+    {
+        StudyDocument study = FixtureStudy.WithoutModels;
+        int[] bought = [.. Mix.Machines.Select(m => study.Machines.ToList().FindIndex(s => s.Id == m.Machine))];
+        string makeable = study.Projects.First(p => bought.Any(m => p.Verdicts[m].CanMake)).Name;
+        string beyond = study.Projects.First(p => bought.All(m => !p.Verdicts[m].CanMake)).Name;
+        MixDocument leftOut = Mix with { Status = "optimal", NotMade = [makeable, beyond] };
+        SheetDocument sheet = DecisionSheet.Of(study with { Sizing = Sizing with { Mix = leftOut } });
+        Assert.Equal($"Not made: {beyond}.", sheet.NotPossible[0].Text);
+        Assert.Equal($"Not counted on, since the aim is reached without: {makeable}.", sheet.NotPossible[1].Text);
+    }
 
     [Fact]
     public static void Sheet_WithoutSizing_IsRefused() =>

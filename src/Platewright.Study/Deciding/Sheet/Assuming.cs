@@ -20,10 +20,12 @@ internal static class Assuming
             string at = $"/sizing/assumptions/{i}";
             Phrase value = Phrase.Of($"{Text($"{at}/what")}: {Amount(sheet, i, $"{at}/value")}");
             yield return a.Low < a.High
-                ? sheet.Say($"{value} ({Amount(sheet, i, $"{at}/low")} to {Amount(sheet, i, $"{at}/high")}); {Text($"{at}/source")}.")
+                ? sheet.Say($"{value} ({Bare(a, $"{at}/low")} to {Bare(a, $"{at}/high")}); {Text($"{at}/source")}.")
                 : sheet.Say($"{value}; {Text($"{at}/source")}.");
         }
     }
+
+    private static ValueDocument Bare(AssumptionDocument a, string at) => a.Unit.Length == 0 ? Percent(at) : Number(at);
 
     /// <summary>A value of an assumption in its unit: a share as a percentage.</summary>
     public static Phrase Amount(SheetCase sheet, int assumption, string at) => sheet.Sizing.Assumptions[assumption].Unit.Length == 0

@@ -13,6 +13,7 @@ internal static class Choosing
         if (sheet.Sizing.Mix is { } mix)
         {
             if (Cheaper(sheet, mix) is { } cheaper) yield return cheaper;
+            if (SameMachines(sheet, mix) is { } all) yield return all;
             if (More(sheet, mix) is { } more) yield return more;
         }
         else if (NextLevel(sheet) is { } next) yield return next;
@@ -31,6 +32,19 @@ internal static class Choosing
         int i = Points(sheet, mix, p => p.Covered > mix.Covered + Slack)
             .OrderBy(f => sheet.Sizing.Front[f].PerMonth).ThenByDescending(f => sheet.Sizing.Front[f].Covered).FirstOrDefault(-1);
         return i < 0 ? null : sheet.Say($"To make more: {Point(sheet, i)}, {Instead}.");
+    }
+
+    // The aim may be reached without all that the machines could make.
+    private static SentenceDocument? SameMachines(SheetCase sheet, MixDocument mix)
+    {
+        int i = Enumerable.Range(0, sheet.Sizing.Front.Count)
+            .Where(f => sheet.Sizing.Front[f].Covered > mix.Covered + Slack && SheetCase.Same(sheet.Sizing.Front[f].Counts, mix.Machines))
+            .OrderByDescending(f => sheet.Sizing.Front[f].Covered).ThenBy(f => sheet.Sizing.Front[f].PerMonth).FirstOrDefault(-1);
+        string at = $"/sizing/front/{i}";
+        return i < 0
+            ? null
+            : sheet.Say(
+                $"With nothing more to buy: {Percent($"{at}/covered")} of the work for {Money($"{at}/per_month")} a month, {Instead}.");
     }
 
     private static Phrase Instead =>
@@ -52,7 +66,8 @@ internal static class Choosing
         int i = SheetCase.Index(sheet.Sizing.Levels, l => l.Listed is { } id && id != sheet.MainSizing.Machine);
         return i < 0
             ? null
-            : sheet.Say($"{sheet.Named(sheet.Sizing.Levels[i].Listed!)} is the smallest here that makes {Percent($"/sizing/levels/{i}/share")} of the projects.");
+            : sheet.Say(
+                $"{sheet.Named(sheet.Sizing.Levels[i].Listed!)} is the smallest here that makes {Percent($"/sizing/levels/{i}/share")} of the projects.");
     }
 
     private static SentenceDocument? SameMoney(SheetCase sheet)

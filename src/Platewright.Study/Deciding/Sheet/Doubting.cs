@@ -21,22 +21,23 @@ internal static class Doubting
 
     private static SentenceDocument Sample(SheetCase sheet, WorkDocument work)
     {
-        Phrase projects = SheetCase.Projects("/sizing/work/projects", work.Projects);
-        if (!work.Sample) return sheet.Say($"The {projects} are all of the work: the doubt is in times, prices and what comes next.");
+        if (!work.Sample) return sheet.Say(
+            $"The study counts {sheet.Work}, and that is all of the work: the doubt is in times, prices and what comes next.");
         Phrase from = work.Population is null ? Phrase.Of($"") : Phrase.Of($" out of {Count("/sizing/work/population")}");
         return sheet.Say(
-            $"It rests on a sample of {projects}{from}, at {Percent("/options/confidence")} confidence; whoever chose the sample, or answered, shaped it, and no interval covers that.");
+            $"It rests on a sample of {sheet.Work}{from}, at {Percent("/options/confidence")} confidence; whoever chose the sample, or answered, shaped it, and no interval covers that.");
     }
 
     private static SentenceDocument Wanted(SheetCase sheet, WorkDocument work)
     {
         if (work.Wanted == 0)
-            return sheet.Say($"Work never tried because the machine at hand was too small is in no folder, and is not counted here.");
+            return sheet.Say(
+                $"Work never tried because the machine at hand was too small is in no folder, and is not counted here.");
         Phrase tried = work.Wanted == 1
             ? Phrase.Of($"{Count("/sizing/work/wanted")} project is")
             : Phrase.Of($"{Count("/sizing/work/wanted")} projects are");
         return sheet.Say(
-            $"{tried} only wished for; without, {SheetCase.Name(sheet.Main)} makes {Percent($"{sheet.MainAt}/without_wanted/share")} instead of {Percent($"/machines/{sheet.Main}/coverage/can_make/share")}.");
+            $"{tried} only wished for; without, {SheetCase.Name(sheet.Main)} makes {Percent($"{sheet.MainAt}/without_wanted/share")} instead of {sheet.Made}.");
     }
 
     private static SentenceDocument? Tie(SheetCase sheet)
@@ -80,7 +81,8 @@ internal static class Doubting
     {
         if (sheet.Sizing.Mix is null || sheet.Sizing.Sensitivity.Count == 0) yield break;
         int[] changing = [.. Enumerable.Range(0, sheet.Sizing.Sensitivity.Count).Where(i => sheet.Sizing.Sensitivity[i].Changes)];
-        if (changing.Length == 0) yield return sheet.Say($"No single assumption, changed within its doubt, changes the recommendation.");
+        if (changing.Length == 0) yield return sheet.Say(
+            $"No single assumption, changed within its doubt, changes the recommendation.");
         foreach (int i in changing.Take(ChangesSaid))
         {
             SensitivityDocument s = sheet.Sizing.Sensitivity[i];
@@ -88,7 +90,7 @@ internal static class Doubting
             int known = SheetCase.Index(sheet.Sizing.Assumptions, a => a.Key == s.Assumption);
             Phrase what = Phrase.Of($"{Text($"{at}/what")}");
             if (known >= 0) what = Phrase.Of($"{what} at {Assuming.Amount(sheet, known, $"{at}/{end}")}");
-            yield return sheet.Say($"It would change with this assumption: {what}; then the answer is {Text($"{at}/{end}_answer")}.");
+            yield return sheet.Say($"What would change it: {what}; then the answer is {Text($"{at}/{end}_answer")}.");
         }
     }
 

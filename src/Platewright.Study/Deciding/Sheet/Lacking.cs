@@ -11,28 +11,41 @@ internal static class Lacking
 
     public static IEnumerable<SentenceDocument> Of(SheetCase sheet)
     {
-        yield return NotMade(sheet);
+        foreach (SentenceDocument undone in NotMade(sheet)) yield return undone;
         if (Rules(sheet) is { } rules) yield return rules;
         if (sheet.Sizing.Place?.LongestRunH is not null)
-            yield return sheet.Say($"No build that takes more than {Hours("/sizing/place/longest_run_h")} with its warm-up can ever run here.");
+            yield return sheet.Say(
+                $"No build that takes more than {Hours("/sizing/place/longest_run_h")} with its warm-up can ever run here.");
         foreach (SentenceDocument late in Late(sheet).Take(OrdersSaid)) yield return late;
     }
 
-    private static SentenceDocument NotMade(SheetCase sheet)
+    private static IEnumerable<SentenceDocument> NotMade(SheetCase sheet)
     {
-        string at = $"/machines/{sheet.Main}/coverage";
         if (sheet.Sizing.Mix is not { } mix)
         {
-            return sheet.MainSizing is var _ && sheet.Study.Machines[sheet.Main].Coverage is { } c && c.CanMake.Count == c.Projects
+            yield return sheet.CanMake(sheet.Main) >= 1
                 ? sheet.Say($"Nothing in this study is beyond {SheetCase.Name(sheet.Main)}.")
-                : sheet.Say($"{SheetCase.Name(sheet.Main)} makes {Count($"{at}/can_make/count")} of {SheetCase.Projects($"{at}/projects", sheet.Study.Machines[sheet.Main].Coverage.Projects)}; the others stay undone.");
+                : sheet.Say($"{SheetCase.Name(sheet.Main)} makes {sheet.Made} of {sheet.Work}; the rest stays undone.");
+            yield break;
         }
-        int named = mix.NotMade.Count > NamesShown + 1 ? NamesShown : mix.NotMade.Count;
-        if (named == 0) return sheet.Say($"Nothing in this study stays undone.");
-        Phrase[] names = [.. Enumerable.Range(0, named).Select(n => Phrase.Of($"{Text($"/sizing/mix/not_made/{n}")}"))];
-        return named < mix.NotMade.Count
-            ? sheet.Say($"Not made: {Phrase.List([.. names, Phrase.Of($"others")])}.")
-            : sheet.Say($"Not made: {Phrase.List(names)}.");
+        // Where the aim is reached, work that would only add cost is left out though the machines could make it.
+        bool reached = mix.Status is "optimal" or "within";
+        ILookup<bool, int> left = Enumerable.Range(0, mix.NotMade.Count).ToLookup(n => reached && Makeable(sheet, mix, mix.NotMade[n]));
+        if (mix.NotMade.Count == 0) yield return sheet.Say($"Nothing in this study stays undone.");
+        if (left[false].Any()) yield return sheet.Say($"Not made: {Names(left[false])}.");
+        if (left[true].Any())
+            yield return sheet.Say($"Not counted on, since the aim is reached without: {Names(left[true])}.");
+    }
+
+    private static bool Makeable(SheetCase sheet, MixDocument mix, string project) =>
+        sheet.Study.Projects.FirstOrDefault(p => p.Name == project) is { } found
+        && mix.Machines.Any(m => m.Count > 0 && found.Verdicts[sheet.IndexOf(m.Machine)].CanMake);
+
+    private static Phrase Names(IEnumerable<int> notMade)
+    {
+        int[] all = [.. notMade];
+        Phrase[] names = [.. all.Select(n => Phrase.Of($"{Text($"/sizing/mix/not_made/{n}")}"))];
+        return Phrase.List(all.Length > NamesShown + 1 ? [.. names.Take(NamesShown), Phrase.Of($"others")] : names);
     }
 
     private static SentenceDocument? Rules(SheetCase sheet) => sheet.Sizing.Place switch
@@ -52,9 +65,11 @@ internal static class Lacking
             Phrase order = Phrase.Of($"{Count($"{at}/copies")} × {Text($"{at}/project")} by {Text($"{at}/by")}");
             if (!on.CanMake) yield return sheet.Say($"{order}: {SheetCase.Name(sheet.Main)} cannot make it at all.");
             else if (!on.InTime && on.LeastMachines is not null)
-                yield return sheet.Say($"{order}: one {SheetCase.Name(sheet.Main)} has {Count($"{at}/on/{m}/done")} by then; it takes {Count($"{at}/on/{m}/least_machines")} of them.");
+                yield return sheet.Say(
+                    $"{order}: one {SheetCase.Name(sheet.Main)} has {Count($"{at}/on/{m}/done")} by then; it takes {Count($"{at}/on/{m}/least_machines")} of them.");
             else if (!on.InTime)
-                yield return sheet.Say($"{order}: one {SheetCase.Name(sheet.Main)} has {Count($"{at}/on/{m}/done")} by then, and more of them would not do it either.");
+                yield return sheet.Say(
+                    $"{order}: one {SheetCase.Name(sheet.Main)} has {Count($"{at}/on/{m}/done")} by then, and more of them would not do it either.");
         }
     }
 }

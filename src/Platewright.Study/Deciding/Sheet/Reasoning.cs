@@ -19,15 +19,10 @@ internal static class Reasoning
 
     private static SentenceDocument Coverage(SheetCase sheet)
     {
-        string at = $"/machines/{sheet.Main}/coverage";
-        CoverageDocument coverage = sheet.Study.Machines[sheet.Main].Coverage;
-        Phrase of = SheetCase.Projects($"{at}/projects", coverage.Projects);
-        Phrase made = Phrase.Of($"{SheetCase.Name(sheet.Main)} alone makes {Count($"{at}/can_make/count")} of {of}");
-        int m = sheet.ProjectsMeasure(sheet.Main);
-        if (!sheet.Sizing.Work.Sample || m < 0) return sheet.Say($"{made}, {Percent($"{at}/can_make/share")}.");
-        string measure = $"{sheet.MainAt}/coverage/{m}";
-        return sheet.Say(
-            $"{made}, {Percent($"{at}/can_make/share")}; of more work like it {Percent($"{measure}/low")} to {Percent($"{measure}/high")}.");
+        Phrase made = Phrase.Of($"{SheetCase.Name(sheet.Main)} alone makes {sheet.Made} of {sheet.Work}");
+        return sheet.Sizing.Work.Sample && sheet.MeasureAt is { } at
+            ? sheet.Say($"{made}; of more work like it, {Percent($"{at}/low")} to {Percent($"{at}/high")}.")
+            : sheet.Say($"{made}.");
     }
 
     private static SentenceDocument? OneSizeDown(SheetCase sheet)
@@ -77,7 +72,7 @@ internal static class Reasoning
         string at = $"/sizing/front/{i}";
         Phrase other = SheetCase.Machines($"{at}/counts", sheet.Sizing.Front[i].Counts);
         return sheet.Say(
-            $"The next set that does as much, {other}, costs {Money($"{at}/per_month")} a month instead of {Money("/sizing/mix/per_month")}.");
+            $"The next cheapest set that does at least as much, {other}, costs {Money($"{at}/per_month")} a month instead of {Money("/sizing/mix/per_month")}.");
     }
 
     private static SentenceDocument? InTime(SheetCase sheet)
@@ -100,8 +95,10 @@ internal static class Reasoning
         if (i < 0 || mix.Machines[i].HoursUsed <= 0) return null;
         string at = $"/sizing/mix/machines/{i}";
         return mix.Machines[i].Count == 1
-            ? sheet.Say($"{Text($"{at}/name")} is busy {Hours($"{at}/hours_used")} of the {Hours($"{at}/hours_of_one")} a month that it can give here.")
-            : sheet.Say($"{Text($"{at}/name")}: {Hours($"{at}/hours_used")} of work a month, and each of {Count($"{at}/count")} can give {Hours($"{at}/hours_of_one")}.");
+            ? sheet.Say(
+                $"{Text($"{at}/name")} is busy {Hours($"{at}/hours_used")} of the {Hours($"{at}/hours_of_one")} a month that it can give here.")
+            : sheet.Say(
+                $"{Text($"{at}/name")}: {Hours($"{at}/hours_used")} of work a month, and each of {Count($"{at}/count")} can give {Hours($"{at}/hours_of_one")}.");
     }
 
     private static SentenceDocument? FirstYear(SheetCase sheet) => sheet.Sizing.Mix is { Machines: [_, ..] }
@@ -115,7 +112,8 @@ internal static class Reasoning
         Phrase times = t.IterationsPerDay == 1
             ? Phrase.Of($"{Count($"{at}/iterations_per_day")} change")
             : Phrase.Of($"{Count($"{at}/iterations_per_day")} changes");
-        return sheet.Say($"A changed model ({Text($"{at}/part")}) is in hand after {Time($"{at}/mean_s")}: {times} in a working day.");
+        return sheet.Say(
+            $"A changed model ({Text($"{at}/part")}) is in hand after {Time($"{at}/mean_s")}: {times} in a working day.");
     }
 
     private static SentenceDocument WithoutCompromise(SheetCase sheet)
@@ -127,6 +125,6 @@ internal static class Reasoning
     }
 
     private static SentenceDocument Judged(SheetCase sheet) => sheet.Study.Machines.Count == 1
-        ? sheet.Say($"Every part of {SheetCase.Projects("/sizing/work/projects", sheet.Sizing.Work.Projects)} was tried on the one machine of the study.")
-        : sheet.Say($"Every part of {SheetCase.Projects("/sizing/work/projects", sheet.Sizing.Work.Projects)} was tried on every machine of the study.");
+        ? sheet.Say($"Every part of {sheet.Work} was tried on the one machine of the study.")
+        : sheet.Say($"Every part of {sheet.Work} was tried on every machine of the study.");
 }

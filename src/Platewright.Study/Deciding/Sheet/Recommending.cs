@@ -19,13 +19,16 @@ internal static class Recommending
         if (mix.Status == "no_room")
         {
             yield return mix.Blocking.Count > 0
-                ? sheet.Say($"The machines that are there already break {Limits(sheet, mix)}: lift it, or part with one of them, before anything is bought.")
-                : sheet.Say($"The machines that are there already break a limit: lift it, or part with one of them, before anything is bought.");
+                ? sheet.Say(
+                    $"The machines that are there already break {Limits(sheet, mix)}: lift it, or part with one of them, before anything is bought.")
+                : sheet.Say(
+                    $"The machines that are there already break a limit: lift it, or part with one of them, before anything is bought.");
             yield break;
         }
         if (mix.Status == "unreachable") yield return Unreachable(sheet, mix);
         if (mix.Status == "undecided")
-            yield return sheet.Say($"Whether {Percent($"{Mix}/aimed")} of the work can be covered was not settled; this is the best that was found.");
+            yield return sheet.Say(
+                $"Whether {Percent($"{Mix}/aimed")} of the work can be covered was not settled; this is the best that was found.");
         if (mix.Machines.All(m => m.Count == 0))
         {
             yield return sheet.Say($"Buy nothing yet: none of these machines makes any of the work within the limits.");
@@ -35,9 +38,11 @@ internal static class Recommending
         yield return sheet.Say(
             $"That makes {Percent($"{Mix}/covered")} of the work for {Money($"{Mix}/per_month")} a month: {Money($"{Mix}/owning_per_month")} for owning, {Money($"{Mix}/running_per_month")} for running.");
         if (mix.Status == "optimal")
-            yield return sheet.Say($"No cheaper set of the machines in this study covers the aimed {Percent($"{Mix}/aimed")}: that is proved.");
+            yield return sheet.Say(
+                $"No cheaper set of the machines in this study covers the aimed {Percent($"{Mix}/aimed")}: that is proved.");
         if (mix.Status == "within" && mix.Within >= LeastNoticed)
-            yield return sheet.Say($"A cheaper set might exist; it would save at most {Percent($"{Mix}/within")} of the monthly cost.");
+            yield return sheet.Say(
+                $"A cheaper set might exist; it would save at most {Percent($"{Mix}/within")} of the monthly cost.");
         if (mix.Status == "within" && mix.Within < LeastNoticed)
             yield return sheet.Say($"A cheaper set might exist; what it would save is too little to notice.");
     }
@@ -55,9 +60,12 @@ internal static class Recommending
 
     private static SentenceDocument Unreachable(SheetCase sheet, MixDocument mix) => mix.Blocking.Count switch
     {
-        0 => sheet.Say($"The aim of {Percent($"{Mix}/aimed")} of the work cannot be reached; no set of these machines covers more than {Percent($"{Mix}/reachable")}."),
-        1 => sheet.Say($"The aim of {Percent($"{Mix}/aimed")} of the work cannot be reached because of {Limits(sheet, mix)}; this is the best within it."),
-        _ => sheet.Say($"The aim of {Percent($"{Mix}/aimed")} of the work cannot be reached; lifting any one of these would do: {Limits(sheet, mix)}."),
+        0 => sheet.Say(
+            $"The aim of {Percent($"{Mix}/aimed")} of the work cannot be reached; no set of these machines covers more than {Percent($"{Mix}/reachable")}."),
+        1 => sheet.Say(
+            $"The aim of {Percent($"{Mix}/aimed")} of the work cannot be reached because of {Limits(sheet, mix)}; this is the best within it."),
+        _ => sheet.Say(
+            $"The aim of {Percent($"{Mix}/aimed")} of the work cannot be reached; lifting any one of these would do: {Limits(sheet, mix)}."),
     };
 
     private static Phrase Limits(SheetCase sheet, MixDocument mix) => Phrase.List([.. mix.Blocking.Select(b => Limit(sheet.Sizing.Aim, b))]);
@@ -75,13 +83,18 @@ internal static class Recommending
 
     private static IEnumerable<SentenceDocument> Smallest(SheetCase sheet)
     {
-        string coverage = $"/machines/{sheet.Main}/coverage";
-        yield return sheet.Aimed >= 0
-            ? sheet.Say($"{SheetCase.Name(sheet.Main)} is the smallest machine of this study that makes {Percent($"/sizing/levels/{sheet.Aimed}/share")} of the projects.")
-            : sheet.Say($"No machine of this study makes {Percent("/sizing/aim/cover_share")} of the projects; {SheetCase.Name(sheet.Main)} makes the most, {Percent($"{coverage}/can_make/share")}.");
+        ValueDocument aim = Percent("/sizing/aim/cover_share");
+        if (sheet.CanMake(sheet.Main) <= 0) yield return sheet.Say(
+            $"No machine of this study makes any of {sheet.Work}.");
+        else yield return sheet.Aimed >= 0
+            ? sheet.Say(
+                $"{SheetCase.Name(sheet.Main)} is the smallest machine of this study that makes {Percent($"/sizing/levels/{sheet.Aimed}/share")} of the projects.")
+            : sheet.Say(
+                $"No machine of this study makes {aim} of the projects; {SheetCase.Name(sheet.Main)} makes the most, {sheet.Made}.");
         bool priced = sheet.Study.Machines.Any(m => m.Price is not null);
         yield return priced
             ? sheet.Say($"Money is not in this answer: times, or some prices, are not known.")
-            : sheet.Say($"Money is not in this answer: no machine here states a price; with prices the sheet names the cheapest set.");
+            : sheet.Say(
+                $"Money is not in this answer: no machine here states a price; with prices the sheet names the cheapest set.");
     }
 }

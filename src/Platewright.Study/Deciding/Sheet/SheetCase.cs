@@ -32,8 +32,17 @@ internal sealed class SheetCase
 
     public string MainAt => $"/sizing/machines/{Main}";
 
-    /// <summary>Index of the measure that counts projects, of the machine at <paramref name="machine"/>.</summary>
-    public int ProjectsMeasure(int machine) => Index(Sizing.Machines[machine].Coverage, m => m.Measure == "projects");
+    /// <summary>Pointer to the measure that counts projects, of the main machine; null where it has none.</summary>
+    public string? MeasureAt => Index(MainSizing.Coverage, m => m.Measure == "projects" && m.CanMake is not null) is >= 0 and int m
+        ? $"{MainAt}/coverage/{m}"
+        : null;
+
+    /// <summary>The share of projects that the main machine can make.</summary>
+    public ValueDocument Made =>
+        Percent(MeasureAt is { } at ? $"{at}/can_make" : $"/machines/{Main}/coverage/can_make/share");
+
+    /// <summary>All projects that are counted.</summary>
+    public Phrase Work => Projects("/sizing/work/projects", Sizing.Work.Projects);
 
     public SentenceDocument Say(FormattableString text) => _writer.Say(text);
 
@@ -78,11 +87,16 @@ internal sealed class SheetCase
 
     private int Level() => Index(Sizing.Levels, l => l.Share >= Sizing.Aim.CoverShare - ShareSlack && l.Listed is not null);
 
+    /// <summary>Share of projects that a machine can make.</summary>
+    public double CanMake(int machine) =>
+        Sizing.Machines[machine].Coverage.FirstOrDefault(m => m.Measure == "projects")?.CanMake
+        ?? Study.Machines[machine].Coverage.CanMake.Share;
+
     private int Chosen()
     {
         if (Sizing.Mix is { } mix && mix.Machines.Any(m => m.Count > 0))
             return IndexOf(mix.Machines.Where(m => m.Count > 0).OrderByDescending(m => m.HoursUsed).First().Machine);
         if (Aimed >= 0) return IndexOf(Sizing.Levels[Aimed].Listed!);
-        return Enumerable.Range(0, Study.Machines.Count).OrderByDescending(i => Study.Machines[i].Coverage.CanMake.Count).First();
+        return Enumerable.Range(0, Study.Machines.Count).OrderByDescending(CanMake).First();
     }
 }

@@ -30,7 +30,7 @@ internal static class ValueText
         "m2" => Said($"{at.GetDouble():#,0.##} m²"),
         "watts" => Said($"{at.GetDouble():#,0} W"),
         "kwh" => Said($"{at.GetDouble():#,0.#} kWh"),
-        "number" => Said($"{at.GetDouble():#,0.###}"),
+        "number" => Number(at.GetDouble()),
         _ => throw new ArgumentException($"A value cannot be said as \"{said}\".", nameof(said)),
     };
 
@@ -42,6 +42,15 @@ internal static class ValueText
     }
 
     private static string Money(decimal money) => Math.Abs(money) >= WholeMoneyFrom || money == 0 ? Said($"{money:#,0}") : Said($"{money:0.00}");
+
+    // Three digits that count, as far as thousandths.
+    private static string Number(double number) => Math.Abs(number) switch
+    {
+        >= 100 => Said($"{number:#,0}"),
+        >= 10 => Said($"{number:0.#}"),
+        >= 1 => Said($"{number:0.##}"),
+        _ => Said($"{number:0.###}"),
+    };
 
     private static string Hours(double hours) => hours >= WholeHoursFrom ? Said($"{hours:#,0}") : Said($"{hours:0.#}");
 
