@@ -44,8 +44,8 @@ export const measureWords: Record<Measure['measure'], string> = {
 
 export const limitWords: Record<Limit, string> = {
   none: '',
-  nights: 'no nights',
-  weekends: 'no weekends',
+  nights: 'the nights',
+  weekends: 'the weekends',
   unattended: 'the longest unattended run',
   lesson: 'the length of a lesson',
   rules: 'the rules of the place',
