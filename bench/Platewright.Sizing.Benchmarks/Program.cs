@@ -1,3 +1,4 @@
+using Platewright.Sizing.Answers;
 using Platewright.Sizing.Benchmarks;
 using Platewright.Sizing.Mixing;
 
@@ -20,6 +21,11 @@ MixFront front = MixFront.Of(InventedWork.Of(parts, kinds, 1, new()), effort);
 Console.WriteLine(
     $"front {(Environment.CpuUsage.TotalTime - started).TotalSeconds:f2} s  {front.Mixes.Length} of {front.NonDominated} mixes, "
     + $"sets of up to {front.KindsTogether} kinds");
+started = Environment.CpuUsage.TotalTime;
+SizingAnswer whole = SizingAnswer.Of(InventedCase.Of(parts, kinds), CancellationToken.None);
+Console.WriteLine(
+    $"whole sizing {(Environment.CpuUsage.TotalTime - started).TotalSeconds:f2} s  {whole.Mix!.Answer.Status}, "
+    + $"gap {whole.Mix.Answer.RelativeGap:p2}, {whole.Mix.Front.Mixes.Length} mixes on the front");
 
 void Solve(string what, MixProblem problem)
 {

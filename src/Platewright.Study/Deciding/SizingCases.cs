@@ -20,7 +20,7 @@ internal static class SizingCases
         ImmutableArray<WorkProject> projects =
             [.. work.Select((p, i) => Project(p, i, Rate(p.Planned.Frequency), study, reckoning))];
         return new SizingCase(
-            [.. study.Machines.Select(m => Machine(m, plan))],
+            [.. study.Machines.Select(m => MachineOf(m, plan))],
             projects,
             [
                 .. study.Projects.Where(p => p.Planned.Frequency.PrintedPartsOf is not null)
@@ -48,7 +48,7 @@ internal static class SizingCases
             ? price.Amount
             : plan.Exchange.TryGetValue(price.Currency, out decimal rate) ? price.Amount * rate : null;
 
-    private static SizedMachine Machine(Machine m, SizingPlan plan) => new(
+    public static SizedMachine MachineOf(Machine m, SizingPlan plan) => new(
         m.Id, m.Name, UsableVolume.EdgeMm(m), InCurrency(m.Price, plan), SizedMachine.FloorOf(m), m.NoiseDb, m.Exhaust, m.Upkeep);
 
     private static WorkProject Project(

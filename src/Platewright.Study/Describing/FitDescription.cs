@@ -8,7 +8,7 @@ namespace Platewright.Study.Describing;
 /// <summary>A fit as the documents show it.</summary>
 internal static class FitDescription
 {
-    public static PartFitDocument Of(string machine, JudgedFit judged, PartEstimateDocument? estimate)
+    public static PartFitDocument Of(string machine, JudgedFit judged, PartEstimateDocument? estimate, decimal? cost)
     {
         FitResult fit = judged.Fit;
         return new PartFitDocument(
@@ -16,7 +16,10 @@ internal static class FitDescription
             Of(fit.AsDrawn) with { Rotation = null }, Of(fit.Upright), Of(fit.Turned),
             Of(fit.Tilted, fit.UpperBound), fit.ClearanceMm,
             new PoseDocument(fit.Pose.Scale, Numbers(fit.Pose.Rotation), MachineDescription.Numbers(fit.Pose.Translation)),
-            estimate);
+            estimate)
+        {
+            Cost = cost,
+        };
     }
 
     public static FitRowDocument RowOf(string file, string? part, string machine, JudgedFit judged, double seconds)

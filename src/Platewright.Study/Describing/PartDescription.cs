@@ -1,5 +1,5 @@
 using Platewright.Fit;
-using Platewright.Machines;
+using Platewright.Study.Deciding;
 using Platewright.Study.Documents;
 using Platewright.Study.Examining;
 using Platewright.Study.Judgement;
@@ -9,7 +9,7 @@ namespace Platewright.Study.Describing;
 /// <summary>A part as the documents show it.</summary>
 internal static class PartDescription
 {
-    public static PartDocument Of(StudiedPart studied, StudiedProject project, IReadOnlyList<Machine> machines, bool withModels)
+    public static PartDocument Of(StudiedPart studied, StudiedProject project, StudyPlan plan, bool withModels)
     {
         PlannedPart planned = studied.Part.Planned;
         ExaminedPart? found = studied.Part.Examined;
@@ -21,7 +21,12 @@ internal static class PartDescription
             size, found?.TightestBoxMm ?? [.. size.OrderDescending()], found is null ? size[0] * size[1] * size[2] : found.VolumeMm3,
             found?.Triangles ?? 0, found?.Closed ?? true, found?.ThinnestWallMm, ModelDescription.Of(found?.Findings ?? []),
             NeedDescription.Of(studied.Need),
-            [.. studied.Fits.Select((f, m) => FitDescription.Of(machines[m].Id, f, studied.Estimates[m]))], withModels ? look.Model : null, look.Picture);
+            [
+                .. studied.Fits.Select((f, m) => FitDescription.Of(
+                    plan.Machines[m].Id, f, studied.Estimates[m],
+                    studied.Estimates[m] is { } e ? PartCost.Of(studied.Part, e, plan.Machines[m], plan.Sizing) : null)),
+            ],
+            withModels ? look.Model : null, look.Picture);
     }
 
     private static AllowanceDocument Of(Allowance a) => new(a.Turn, a.Tilt, a.LeastScale < 1, a.Cut, a.LeastScale);

@@ -26,7 +26,7 @@ internal static class StudyDescription
                 plan.Options.TightMm, plan.Options.LeastScale, plan.Options.BeadWidthMm, plan.Options.Confidence, plan.Options.Tolerance),
             Machines = machines,
             Projects = [.. study.Projects.Select(p => ProjectDescription.Of(p, plan.Machines))],
-            Parts = [.. study.Projects.SelectMany(p => p.Parts.Select(part => PartDescription.Of(part, p, plan.Machines, withModels)))],
+            Parts = [.. study.Projects.SelectMany(p => p.Parts.Select(part => PartDescription.Of(part, p, plan, withModels)))],
             Curves = CurveDescription.Of(study),
             Alike = alike,
             Unusable = [.. work.Unusable.Select(ModelDescription.Of)],

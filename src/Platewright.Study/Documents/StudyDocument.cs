@@ -122,7 +122,14 @@ public sealed record FindingDocument(string Code, int Count, string Message);
 public sealed record PartFitDocument(
     string Machine, string Verdict, string CountsAs, bool Tight, bool CanMake, bool Proved, int Pieces,
     IReadOnlyList<string> Reasons, WayDocument AsDrawn, WayDocument Upright, WayDocument Turned, WayDocument Tilted,
-    double ClearanceMm, PoseDocument Pose, PartEstimateDocument? Estimate);
+    double ClearanceMm, PoseDocument Pose, PartEstimateDocument? Estimate)
+{
+    /// <summary>
+    /// What one copy adds to the cost of a machine that is there, in the currency of <c>sizing</c>: energy, filament, wear, somebody's
+    /// time, failed builds, tax; null without an estimate or a price.
+    /// </summary>
+    public decimal? Cost { get; init; }
+}
 
 /// <param name="Rotation">Unit quaternion w, x, y, z; null for <c>as_drawn</c>.</param>
 /// <param name="UpperBound">Only for <c>tilted</c>.</param>
