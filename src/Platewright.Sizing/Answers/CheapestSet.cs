@@ -25,6 +25,34 @@ internal static class CheapestSet
         return (best, least);
     }
 
+    /// <summary>The sets whose kinds can make so much: that does not depend on prices or times.</summary>
+    public static int[][] Covering(MixProblem problem, IReadOnlyList<int[]> sets, double share)
+    {
+        double least = (share - Rounding) * problem.Projects.Sum(p => p.Weight);
+        return [.. sets.Where(set => problem.Projects.Where(p => Makes(p, set)).Sum(p => p.Weight) >= least)];
+    }
+
+    /// <summary>The cheapest of them, and those that break a limit as things are.</summary>
+    public static int[][] Cheapest(MixProblem problem, IReadOnlyList<int[]> sets, double share, int most) =>
+        [.. sets.OrderBy(set => Priced(problem, set, share)?.PerMonth ?? decimal.MaxValue).Take(most)];
+
+    private static bool Makes(MixProject project, int[] set)
+    {
+        foreach (MixJob job in project.Jobs) if (CheapestFor(job, set) < 0) return false;
+        return true;
+    }
+
+    /// <summary>The kind of a set that makes a job for least; −1 where none makes it.</summary>
+    private static int CheapestFor(MixJob job, int[] set)
+    {
+        int best = -1;
+        foreach (int kind in set)
+        {
+            if (job.On[kind] is { } on && (best < 0 || on.CostPerMonth < job.On[best]!.Value.CostPerMonth)) best = kind;
+        }
+        return best;
+    }
+
     private static (ImmutableArray<int> Counts, decimal PerMonth)? Priced(MixProblem problem, int[] set, double share)
     {
         double[] hours = new double[problem.Kinds.Length];
@@ -33,11 +61,11 @@ internal static class CheapestSet
         foreach (MixProject project in problem.Projects)
         {
             all += project.Weight;
-            if (!project.Jobs.All(j => set.Any(k => j.On[k] is not null))) continue;
+            if (!Makes(project, set)) continue;
             covered += project.Weight;
             foreach (MixJob job in project.Jobs)
             {
-                int kind = set.Where(k => job.On[k] is not null).MinBy(k => job.On[k]!.Value.CostPerMonth);
+                int kind = CheapestFor(job, set);
                 hours[kind] += job.On[kind]!.Value.HoursPerMonth;
                 running += job.On[kind]!.Value.CostPerMonth;
             }

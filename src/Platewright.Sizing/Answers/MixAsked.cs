@@ -35,13 +35,14 @@ public sealed record MixAsked(
             if (there > 0) Add(m, machine, there);
             if (WhyNot(c, machine, work[m]) is null) Add(m, machine, 0);
         }
+        WorkingRates[] rates = [.. c.Machines.Select(m => WorkingRates.Of(m, numbers))];
         WorkProject[] projects = [.. c.Projects.Where(p => p.PerMonth > 0 && !p.Items.IsEmpty)];
         if (kinds.Count == 0 || projects.Length == 0) return null;
         MixProblem problem = new(
             [.. kinds],
             [
                 .. projects.Select(p => new MixProject(
-                    p.Id, p.PerMonth, [.. p.Items.Select(i => new MixJob(i.Id, [.. machines.Select(m => JobOf(c, p, i, m, numbers))]))])),
+                    p.Id, p.PerMonth, [.. p.Items.Select(i => new MixJob(i.Id, [.. machines.Select(m => JobOf(c, p, i, m, numbers, rates[m]))]))])),
             ],
             c.Aim.CoverShare,
             new MixLimits(c.Aim.Budget, c.Aim.FloorM2, c.Aim.CircuitW, c.Aim.MostMachines));
@@ -78,13 +79,13 @@ public sealed record MixAsked(
         return work.HoursOfOne > 0 ? null : "it makes none of the projects here, or no times are known";
     }
 
-    private static JobOn? JobOf(SizingCase c, WorkProject project, WorkItem item, int machine, CostNumbers numbers)
+    private static JobOn? JobOf(
+        SizingCase c, WorkProject project, WorkItem item, int machine, CostNumbers numbers, WorkingRates rates)
     {
         if (item.On[machine] is not { TimeS: not null } making || Loads.Of(making) is not { } one) return null;
         Load month = item.Quantity * project.PerMonth * one;
-        CostAccount account = CostAccount.Of(c.Machines[machine], 0, month, numbers);
         return new JobOn(
-            month.Hours * numbers.TimeFactor * numbers.Attempts, account.Working,
+            month.Hours * numbers.TimeFactor * numbers.Attempts, rates.Cost(month),
             Loads.StagesOf(making, c.Costs).BusyS / SecondsPerHour);
     }
 }

@@ -18,6 +18,9 @@ public sealed record Sensitivity(
     /// <summary>Half and double: nobody knows next year's work better. Our choice.</summary>
     private const double LessWork = 0.5, MoreWork = 2;
 
+    /// <summary>Of the sets that keep the aim as things are, so many of the cheapest are priced anew.</summary>
+    private const int MostSets = 20;
+
     private static readonly (string Key, Func<CostAssumptions, Guess> Of, Func<CostNumbers, double, CostNumbers> With)[] Guesses =
     [
         ("cost.energy_per_kwh", a => a.EnergyPerKwh, (n, v) => n with { EnergyPerKwh = v }),
@@ -42,27 +45,31 @@ public sealed record Sensitivity(
         int[][] sets = [.. front.Mixes.Select(f => Used(f.Counts)).Append(Used(mix.Counts)).DistinctBy(s => string.Join(' ', s))];
         CostNumbers usual = CostNumbers.Usual(c.Costs);
         double share = Math.Min(asked.Problem.LeastShare, mix.CoveredShare);
-        ImmutableArray<int>? now = CheapestSet.Of(asked.Problem, sets, share).Counts;
+        int[][] able = CheapestSet.Cheapest(asked.Problem, CheapestSet.Covering(asked.Problem, sets, share), share, MostSets);
+        ImmutableArray<int>? now = CheapestSet.Of(asked.Problem, able, share).Counts;
         List<Sensitivity> all = [];
         foreach (var (key, of, with) in Guesses)
         {
             Guess guess = of(c.Costs);
             if (guess.Low < guess.High)
-                all.Add(Of(key, guess.Value, guess.Low, guess.High, v => Problem(c, with(usual, v)), share));
+                all.Add(Of(key, guess.Value, guess.Low, guess.High, v => Problem(c, with(usual, v)), able));
         }
         double low = c.Machines.Select((_, m) => TimeDoubts.Of(c, m).Low).Min(), high = c.Machines.Select((_, m) => TimeDoubts.Of(c, m).High).Max();
-        if (low < high) all.Add(Of("times", 1, 1 + low, 1 + high, v => Problem(c, usual with { TimeFactor = v }), share));
+        if (low < high) all.Add(Of("times", 1, 1 + low, 1 + high, v => Problem(c, usual with { TimeFactor = v }), able));
         double rate = c.Projects.Sum(p => p.PerMonth);
-        all.Add(Of("work.projects_per_month", rate, LessWork * rate, MoreWork * rate, v => Problem(Scaled(c, v / rate), usual), share));
+        all.Add(Of("work.projects_per_month", rate, LessWork * rate, MoreWork * rate, v => Problem(Scaled(c, v / rate), usual), able));
         if (c.Projects.Any(p => p.Wanted) && c.Projects.Any(p => !p.Wanted))
-            all.Add(Of("wanted", 1, 0, 1, v => v > 0 ? asked.Problem : Problem(c with { Projects = [.. c.Projects.Where(p => !p.Wanted)] }, usual), share));
+        {
+            all.Add(Of(
+                "wanted", 1, 0, 1, v => v > 0 ? asked.Problem : Problem(c with { Projects = [.. c.Projects.Where(p => !p.Wanted)] }, usual), sets));
+        }
         return [.. all];
 
-        Sensitivity Of(string key, double value, double lowValue, double highValue, Func<double, MixProblem?> problem, double cover)
+        Sensitivity Of(string key, double value, double lowValue, double highValue, Func<double, MixProblem?> problem, int[][] among)
         {
             cancel.ThrowIfCancellationRequested();
-            (ImmutableArray<int>? atLow, decimal costLow) = CheapestSet.Of(problem(lowValue) ?? asked.Problem, sets, cover);
-            (ImmutableArray<int>? atHigh, decimal costHigh) = CheapestSet.Of(problem(highValue) ?? asked.Problem, sets, cover);
+            (ImmutableArray<int>? atLow, decimal costLow) = CheapestSet.Of(problem(lowValue) ?? asked.Problem, among, share);
+            (ImmutableArray<int>? atHigh, decimal costHigh) = CheapestSet.Of(problem(highValue) ?? asked.Problem, among, share);
             return new Sensitivity(key, value, lowValue, highValue, atLow, atHigh, costLow, costHigh, !Same(now, atLow) || !Same(now, atHigh));
         }
 

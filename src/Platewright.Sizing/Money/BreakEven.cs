@@ -13,33 +13,26 @@ public static class BreakEven
     /// <param name="most">Greatest amount looked at, greater than 0.</param>
     public static double? Of(CostLine a, CostLine b, double most)
     {
-        double[] jumps =
-        [
-            .. JumpsOf(a, most).Concat(JumpsOf(b, most)).Order().Distinct(), most,
-        ];
-        int order = Math.Sign(a.At(0) - b.At(0));
+        int order = Math.Sign(a.At(0) - b.At(0)), countA = 1, countB = 1;
         double from = 0;
-        foreach (double to in jumps)
+        while (from < most)
         {
-            // Up to and with the jump itself the counts of this stretch are enough.
-            double atStart = Difference(a, b, from, to), atEnd = Difference(a, b, to, to);
+            double enoughA = a.EnoughUpTo(countA), enoughB = b.EnoughUpTo(countB), to = Math.Min(most, Math.Min(enoughA, enoughB));
+            double atStart = Difference(a, countA, b, countB, from), atEnd = Difference(a, countA, b, countB, to);
             if (order == 0) order = Math.Sign(atStart);
-            if (from > 0 && Math.Sign(atStart) == -order && order != 0) return from;
+            if (from > 0 && order != 0 && Math.Sign(atStart) == -order) return from;
             if (order != 0 && Math.Sign(atEnd) == -order) return from + (to - from) * (atStart / (atStart - atEnd));
             if (order == 0) order = Math.Sign(atEnd);
+            if (enoughA <= to) countA++;
+            if (enoughB <= to) countB++;
+            if (Math.Max(countA, countB) > MostMachines) return null;
             from = to;
         }
         return null;
     }
 
-    // Difference at an amount with the numbers of machines that the end of its stretch needs.
-    private static double Difference(CostLine a, CostLine b, double work, double end) =>
-        a.CountAt(end) * a.OwningOne + work * a.Working - b.CountAt(end) * b.OwningOne - work * b.Working;
-
-    private static IEnumerable<double> JumpsOf(CostLine line, double most)
-    {
-        for (int count = 1; count <= MostMachines && line.EnoughUpTo(count) < most; count++) yield return line.EnoughUpTo(count);
-    }
+    private static double Difference(CostLine a, int countA, CostLine b, int countB, double work) =>
+        countA * a.OwningOne + work * a.Working - countB * b.OwningOne - work * b.Working;
 
     /// <summary>More of one kind nobody compares.</summary>
     private const int MostMachines = 1000;

@@ -58,6 +58,11 @@ public sealed class CostAccountTests
         Assert.InRange(together - apart, -0.01m, 0.01m);
     });
 
+    [Fact]
+    public void Rates_OfALoad_AreItsAccount() => Gen.Select(Machines, Loads, Numbers).Sample((machine, load, numbers) =>
+        Assert.InRange(
+            WorkingRates.Of(machine, numbers).Cost(load) - CostAccount.Of(machine, 0, load, numbers).Working, -0.01m, 0.01m));
+
     /// <summary>Geometric attempts at the student studio's 41.1 % are 1.70: reference physics, section 7.</summary>
     [Fact]
     public void Attempts_OpenStudio_Are170() => Assert.Equal(1.70, Failures.AttemptsFor(0.411), 0.005);
