@@ -33,6 +33,8 @@ public sealed class BreakEvenTests
     {
         double? at = BreakEven.Of(a, b, Most);
         int order = Math.Sign(a.At(0) - b.At(0));
+        // Equal at nothing: which one is ahead shows only later.
+        if (order == 0) return;
         const int Steps = 5000;
         for (int i = 1; i < Steps; i++)
         {
