@@ -16,6 +16,12 @@ export function moneyIn(currency: string): (value: number) => string {
 }
 const CENTS_UNTIL = 100;
 
+/** Along an axis, whose marks are round. */
+export function wholeMoneyIn(currency: string): (value: number) => string {
+  const round = new Intl.NumberFormat(undefined, { style: 'currency', currency, minimumFractionDigits: 0, maximumFractionDigits: 2 });
+  return (value) => round.format(value);
+}
+
 /** To the cent, so that lines add up as read. */
 export function exactMoneyIn(currency: string): (value: number) => string {
   const exact = new Intl.NumberFormat(undefined, { style: 'currency', currency });
