@@ -11,6 +11,9 @@ internal sealed class SizingTables(StudyDocument study, SizingDocument sizing, I
     private const string Unknown = "–";
     private const int MostFront = 12;
 
+    // From here on nobody asks for cents: own choice, no source.
+    private const decimal WholeFrom = 100;
+
     private readonly Dictionary<string, string> _names = study.Machines.ToDictionary(m => m.Id, m => m.Name, StringComparer.Ordinal);
 
     public void Write()
@@ -140,7 +143,9 @@ internal sealed class SizingTables(StudyDocument study, SizingDocument sizing, I
         ? string.Join(" and ", machines.Where(m => m.Count > 0).Select(m => $"{m.Count} × {m.Name}"))
         : "none";
 
-    private string Money(decimal? amount) => amount is { } known ? Invariant($"{known:#,0.##} {sizing.Currency}") : Unknown;
+    private string Money(decimal? amount) => amount is { } known
+        ? $"{(Math.Abs(known) >= WholeFrom ? Invariant($"{known:#,0}") : Amount(known))} {sizing.Currency}"
+        : Unknown;
 
     private static string Amount(decimal amount) => Invariant($"{amount:0.00}");
 

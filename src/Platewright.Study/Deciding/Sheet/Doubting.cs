@@ -83,14 +83,18 @@ internal static class Doubting
         int[] changing = [.. Enumerable.Range(0, sheet.Sizing.Sensitivity.Count).Where(i => sheet.Sizing.Sensitivity[i].Changes)];
         if (changing.Length == 0) yield return sheet.Say(
             $"No single assumption, changed within its doubt, changes the recommendation.");
+        // The quick search behind the doubts may price the sets otherwise than the exact one; then it names no other answer.
+        bool agrees = sheet.Sizing.Sensitivity.All(s => s.Changes || (s.LowAnswer == s.Answer && s.HighAnswer == s.Answer));
         foreach (int i in changing.Take(ChangesSaid))
         {
             SensitivityDocument s = sheet.Sizing.Sensitivity[i];
             string at = $"/sizing/sensitivity/{i}", end = s.LowAnswer != s.Answer ? "low" : "high";
             int known = SheetCase.Index(sheet.Sizing.Assumptions, a => a.Key == s.Assumption);
             Phrase what = Phrase.Of($"{Text($"{at}/what")}");
-            if (known >= 0) what = Phrase.Of($"{what} at {Assuming.Amount(sheet, known, $"{at}/{end}")}");
-            yield return sheet.Say($"What would change it: {what}; then the answer is {Text($"{at}/{end}_answer")}.");
+            if (agrees && known >= 0) what = Phrase.Of($"{what} at {Assuming.Amount(sheet, known, $"{at}/{end}")}");
+            yield return agrees
+                ? sheet.Say($"What would change it: {what}; then the answer is {Text($"{at}/{end}_answer")}.")
+                : sheet.Say($"What would change it: {what}.");
         }
     }
 

@@ -36,7 +36,7 @@ internal static class Recommending
         }
         yield return Buy(sheet, mix);
         yield return sheet.Say(
-            $"That makes {Percent($"{Mix}/covered")} of the work for {Money($"{Mix}/per_month")} a month: {Money($"{Mix}/owning_per_month")} for owning, {Money($"{Mix}/running_per_month")} for running.");
+            $"That covers {Percent($"{Mix}/covered")} of the work, counted as often as it is made, for {Money($"{Mix}/per_month")} a month: {Money($"{Mix}/owning_per_month")} for owning, {Money($"{Mix}/running_per_month")} for running.");
         if (mix.Status == "optimal")
             yield return sheet.Say(
                 $"No cheaper set of the machines in this study covers the aimed {Percent($"{Mix}/aimed")}: that is proved.");
