@@ -57,20 +57,26 @@ internal static class CheapestSet
     {
         double[] hours = new double[problem.Kinds.Length];
         decimal running = 0;
-        double covered = 0, all = 0;
-        foreach (MixProject project in problem.Projects)
+        double least = (share - Rounding) * problem.Projects.Sum(p => p.Weight);
+        (MixProject Project, decimal Cost)[] made =
+            [.. problem.Projects.Where(p => Makes(p, set)).Select(p => (p, p.Jobs.Sum(j => j.On[CheapestFor(j, set)]!.Value.CostPerMonth)))];
+        double able = made.Sum(m => m.Project.Weight);
+        if (able < least) return null;
+        // As in the mix itself, work beyond the aim is not counted on: what costs most for its share is left out first.
+        foreach ((MixProject project, decimal cost) in made.OrderByDescending(m => (double)m.Cost / m.Project.Weight))
         {
-            all += project.Weight;
-            if (!Makes(project, set)) continue;
-            covered += project.Weight;
+            if (able - project.Weight >= least)
+            {
+                able -= project.Weight;
+                continue;
+            }
+            running += cost;
             foreach (MixJob job in project.Jobs)
             {
                 int kind = CheapestFor(job, set);
                 hours[kind] += job.On[kind]!.Value.HoursPerMonth;
-                running += job.On[kind]!.Value.CostPerMonth;
             }
         }
-        if (covered < share * all - Rounding * all) return null;
         int[] counts =
         [
             .. problem.Kinds.Select((kind, k) => Math.Max(
