@@ -29,7 +29,7 @@ internal static class InventedCase
             bool[] can = [.. Enumerable.Range(0, machines).Select(m => items.All(i => i.On[m] is not null))];
             string id = $"p{projects.Count}";
             projects.Add(new WorkProject(
-                projects.Count, id, id, false, 0.02 + 0.2 * random.NextDouble(), null, [.. can.Select(c => c ? FitClass.Fits : FitClass.No)],
+                projects.Count, id, id, false, 0.02 + 0.2 * random.NextDouble(), [.. can.Select(c => c ? FitClass.Fits : FitClass.No)],
                 [.. can], [.. items]));
             sized.Add(new SizedProject(id, [.. items.Select(i => Need(i.Id, all, i))]));
             made += count;

@@ -53,7 +53,7 @@ internal static class SizingCases
 
     private static WorkProject Project(
         StudiedProject p, int index, double perMonth, JudgedStudy study, SizeReckoning reckoning) => new(
-        index, p.Id, p.Planned.Name, p.Wanted, perMonth, p.Planned.Frequency.InDays,
+        index, p.Id, p.Planned.Name, p.Wanted, perMonth,
         [.. p.Verdicts.Select(v => v.Verdict.Class())],
         [.. p.Verdicts.Select(v => v.CanMake)],
         [.. AnyOf.Groups(p.Parts, part => part.AnyOf, part => part.Id).Select(g => WorkItems.Of(g, study, reckoning))]);

@@ -1,6 +1,5 @@
 using System.Security.Cryptography;
 using System.Text.Json;
-using Platewright.Fit;
 using Platewright.Machines;
 using Platewright.Sizing.Answers;
 using Platewright.Sizing.Cases;
@@ -13,13 +12,17 @@ using Platewright.Study.Store;
 namespace Platewright.Study.Deciding;
 
 /// <summary>Sizing through the store: the same work, machines and assumptions give the same answer, which is then not looked for again.</summary>
-internal sealed class SizingStage(StageRunner runner, FitOptions options)
+internal sealed class SizingStage(StageRunner runner)
 {
+    /// <param name="study">The study.</param>
+    /// <param name="beside">The same work on the bundled machines that it does not list.</param>
+    /// <param name="progress">Hears how it goes.</param>
+    /// <param name="cancel">Stops the work.</param>
     /// <returns>Without its sheet; null where there is no project.</returns>
-    public SizingDocument? Run(JudgedStudy study, StudyWork work, IProgressListener progress, CancellationToken cancel)
+    public SizingDocument? Run(JudgedStudy study, JudgedStudy beside, IProgressListener progress, CancellationToken cancel)
     {
         if (!study.Work.Any()) return null;
-        IReadOnlyList<(string Name, int CanMake)> bundled = Bundled(study, work, progress, cancel);
+        IReadOnlyList<(string Name, int CanMake)> bundled = Bundled(study, beside);
         SizingCase c = SizingCases.Of(study);
         Dictionary<string, string> names = study.Projects.SelectMany(p => p.Parts).ToDictionary(p => p.Id, p => p.Part.Name, StringComparer.Ordinal);
         progress.Begin("Sizing", 1);
@@ -54,24 +57,11 @@ internal sealed class SizingStage(StageRunner runner, FitOptions options)
     }
 
     /// <summary>All bundled machines from the smallest, each with how many projects it can make, whether or not the study lists it.</summary>
-    private IReadOnlyList<(string Name, int CanMake)> Bundled(JudgedStudy study, StudyWork work, IProgressListener progress, CancellationToken cancel)
-    {
-        Machine[] others = [.. MachineCatalog.Bundled.Where(b => study.Machines.All(m => m != b))];
-        JudgedStudy? judged = null;
-        if (others.Length > 0)
-        {
-            (StudyWork fitted, IReadOnlyList<Fitting> fittings) = new FittingStage(runner, options).Run(work, others, progress, cancel);
-            judged = JudgedStudy.Of(study.Plan with { Machines = [.. others] }, fitted, fittings, null);
-        }
-        return
-        [
-            .. MachineCatalog.Bundled.OrderBy(UsableVolume.EdgeMm).Select(b =>
-            {
-                bool listed = study.Machines.Any(m => m == b);
-                JudgedStudy from = listed ? study : judged!;
-                int at = from.Machines.ToList().FindIndex(m => m == b);
-                return (b.Name, from.Work.Count(p => p.Verdicts[at].CanMake));
-            }),
-        ];
-    }
+    private static IReadOnlyList<(string Name, int CanMake)> Bundled(JudgedStudy study, JudgedStudy beside) =>
+    [
+        .. study.Machines.Where(m => MachineCatalog.Bundled.Any(b => b == m)).Select(m => (Machine: m, From: study))
+            .Concat(beside.Machines.Select(m => (Machine: m, From: beside)))
+            .OrderBy(x => UsableVolume.EdgeMm(x.Machine))
+            .Select(x => (x.Machine.Name, x.From.Work.Count(p => p.Verdicts[x.From.Machines.IndexOf(x.Machine)].CanMake))),
+    ];
 }

@@ -1,4 +1,5 @@
 using Platewright.Fit;
+using Platewright.Machines;
 using Platewright.Study.Deciding;
 using Platewright.Study.Describing;
 using Platewright.Study.Documents;
@@ -43,13 +44,18 @@ public static class StudyPipeline
         IReadOnlyList<FileToExamine> files = StudyWork.FilesOf(plan);
         IReadOnlyList<Examination> found = new ExamineStage(runner, store).Run(files, progress, cancel);
         StudyWork work = StudyWork.Of(plan, files.Zip(found).ToDictionary(f => f.First, f => f.Second), source.Unusable);
-        (work, IReadOnlyList<Fitting> fittings) = new FittingStage(runner, options).Run(work, plan.Machines, progress, cancel);
+        // Bundled machines that the study does not list are fitted in the same pass: the answer names the smallest that would do.
+        Machine[] beside = [.. MachineCatalog.Bundled.Where(b => plan.Machines.All(m => m != b))];
+        (work, IReadOnlyList<Fitting> all) = new FittingStage(runner, options).Run(work, [.. plan.Machines, .. beside], progress, cancel);
+        Fitting[] fittings = [.. all.Select(f => f with { Fits = [.. f.Fits.Take(plan.Machines.Length)] })];
 
         IReadOnlyList<IReadOnlyList<PartEstimateDocument?>>? estimates =
             withEstimates ? Corrected(new EstimatingStage(runner, plan).Run(work, fittings, progress, cancel), plan, learned) : null;
 
         JudgedStudy study = JudgedStudy.Of(plan, work, fittings, estimates);
-        SizingDocument? sizing = new SizingStage(runner, options).Run(study, work, progress, cancel);
+        JudgedStudy others = JudgedStudy.Of(
+            plan with { Machines = [.. beside] }, work, [.. all.Select(f => f with { Fits = [.. f.Fits.Skip(plan.Machines.Length)] })], null);
+        SizingDocument? sizing = new SizingStage(runner).Run(study, others, progress, cancel);
         StudyDocument document = StudyDescription.Of(study, work, sizing, AlikeDescription.Of(work.Parts), withModels);
         return new StudyOutcome(document, runner.Computed, runner.Found);
     }

@@ -27,11 +27,10 @@ public sealed record SizingPlan(
 /// <summary>How often a project is made; all null where its table does not say.</summary>
 /// <param name="PerMonth">Times in a month.</param>
 /// <param name="ShareOfWork">Share of all projects made, 0 … 1.</param>
-/// <param name="InDays">Within how many days it must be there.</param>
 /// <param name="PrintedPartsOf">The machine whose printed parts these are: then the project is no work for others.</param>
-public sealed record Frequency(double? PerMonth, double? ShareOfWork, double? InDays, string? PrintedPartsOf)
+public sealed record Frequency(double? PerMonth, double? ShareOfWork, string? PrintedPartsOf)
 {
-    public static readonly Frequency Unsaid = new(null, null, null, null);
+    public static readonly Frequency Unsaid = new(null, null, null);
 }
 
 /// <summary>So many of a project by a moment of the week.</summary>

@@ -110,7 +110,7 @@ public sealed class MeasuredCoverageTests
         FitClass Worst(int machine) => items.IsEmpty ? FitClass.No : items.Max(i => i.On[machine]?.Fit ?? FitClass.No);
         ImmutableArray<FitClass> fits = [Worst(0), Worst(1)];
         return new WorkProject(
-            index, $"project-{index}", $"Project {index}", false, perMonth, null, fits,
+            index, $"project-{index}", $"Project {index}", false, perMonth, fits,
             [.. fits.Select(f => f != FitClass.No)], items);
     }
 

@@ -9,8 +9,6 @@ internal static class FrequencyReader
 
     private static readonly NumberRange Share = new(0, 1);
 
-    private static readonly NumberRange Days = NumberRange.Positive(3650, "days");
-
     private static readonly string[] Periods = ["week", "month", "year"];
 
     private const double MonthsPerYear = 12;
@@ -25,7 +23,6 @@ internal static class FrequencyReader
         double? times = table.Number("times", Times);
         string? per = table.Word("per", Periods);
         double? share = table.Number("share_of_work", Share);
-        double? days = table.Number("in_days", Days);
         string? printed = table.Text("printed_parts_of");
         if (times is not null && !table.Has("per")) table.Refuse("times", "expected per = \"week\", \"month\" or \"year\" beside it.");
         if (per is not null && !table.Has("times")) table.Refuse("per", "expected times beside it: how often in that time.");
@@ -34,7 +31,7 @@ internal static class FrequencyReader
         {
             table.Refuse("printed_parts_of", "the printed parts of a machine are made once, for it: they have no times and no share.");
         }
-        return new Frequency(times * MonthlyFactor(per), share, days, printed);
+        return new Frequency(times * MonthlyFactor(per), share, printed);
     }
 
     /// <summary>Times in a month for once in a period.</summary>

@@ -18,7 +18,7 @@ internal static class Cases
 
     /// <summary>A project of one part; machines without a time cannot make it.</summary>
     public static WorkProject Project(int index, double perMonth, params double?[] hours) => new(
-        index, $"p{index}", $"project {index}", false, perMonth, null,
+        index, $"p{index}", $"project {index}", false, perMonth,
         [.. hours.Select(h => h is null ? FitClass.No : FitClass.Fits)], [.. hours.Select(h => h is not null)],
         [
             new WorkItem(
