@@ -98,6 +98,8 @@ export interface Project {
   parts: string[];
   verdicts: ProjectVerdict[];
   need?: Maybe<Need>;
+  /** The machine whose printed parts these are: in no share and no curve. */
+  printed_parts_of?: Maybe<string>;
 }
 
 export interface ProjectVerdict {

@@ -11,7 +11,10 @@ internal static class ProjectDescription
     public static ProjectDocument Of(StudiedProject project, IReadOnlyList<Machine> machines) => new(
         project.Id, project.Planned.Name, project.Wanted, [.. project.Parts.Select(p => p.Id)],
         [.. project.Verdicts.Select((v, m) => Of(v, machines[m]))],
-        ProjectNeed.Of(project.Sized) is { } need ? NeedDescription.Of(need) : null);
+        ProjectNeed.Of(project.Sized) is { } need ? NeedDescription.Of(need) : null)
+    {
+        PrintedPartsOf = project.Planned.Frequency.PrintedPartsOf,
+    };
 
     private static ProjectVerdictDocument Of(ProjectVerdict v, Machine machine) => new(
         machine.Id, v.Verdict.Code(), v.Verdict.CountsAs(), v.CanMake, v.Tight, v.DecidedBy, v.Reason);

@@ -83,7 +83,11 @@ public sealed record ShareDocument(int Count, double Share, double Low, double H
 /// <param name="Need">What the whole project needs: the largest of its parts, the smallest of alternatives.</param>
 public sealed record ProjectDocument(
     string Id, string Name, bool Wanted, IReadOnlyList<string> Parts,
-    IReadOnlyList<ProjectVerdictDocument> Verdicts, NeedDocument? Need);
+    IReadOnlyList<ProjectVerdictDocument> Verdicts, NeedDocument? Need)
+{
+    /// <summary>The machine whose printed parts these are: then the project is in no share and no curve. Null for work.</summary>
+    public string? PrintedPartsOf { get; init; }
+}
 
 /// <param name="Verdict">as_drawn, turned, tilted, scaled, in_pieces, no.</param>
 /// <param name="CountsAs">fits, compromise, no.</param>

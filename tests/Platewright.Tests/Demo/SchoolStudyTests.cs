@@ -41,7 +41,13 @@ public sealed class SchoolStudyTests : IDisposable
             "study", StudyPath, "--no-estimates", "--no-models", "--store", _folder["store"], "--out", _folder["out"]);
         Assert.Equal(0, result.ExitCode);
         using JsonDocument study = JsonDocument.Parse(File.ReadAllText(_folder["out", "study.json"]));
-        foreach (JsonElement project in study.RootElement.GetProperty("projects").EnumerateArray())
+        JsonElement[] projects = [.. study.RootElement.GetProperty("projects").EnumerateArray()];
+        // The printed parts of a machine are in no share.
+        int work = projects.Count(p => p.GetProperty("printed_parts_of").ValueKind == JsonValueKind.Null);
+        Assert.Equal(projects.Length - 1, work);
+        Assert.All(study.RootElement.GetProperty("machines").EnumerateArray(), m =>
+            Assert.Equal(work, m.GetProperty("coverage").GetProperty("projects").GetInt32()));
+        foreach (JsonElement project in projects)
         {
             string name = project.GetProperty("name").GetString()!;
             string[] makers = [.. project.GetProperty("verdicts").EnumerateArray()

@@ -11,6 +11,9 @@ export function partById(study: Study, id: string | null | undefined): Part | un
 export const partsOf = (study: Study, project: Project): Part[] =>
   project.parts.flatMap((id) => partById(study, id) ?? []);
 
+/** The projects that shares and curves count: not the printed parts of a machine. */
+export const workOf = (study: Study): Project[] => study.projects.filter((p) => p.printed_parts_of == null);
+
 /** The picture that stands for a project: of its largest part. */
 export function facePicture(study: Study, project: Project): string | null {
   let face: Part | null = null;

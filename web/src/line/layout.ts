@@ -1,3 +1,4 @@
+import { workOf } from '../common/parts';
 import type { Machine, Study } from '../study';
 import { price } from '../common/format';
 import { textWidth } from '../common/measure';
@@ -48,7 +49,7 @@ export function layoutLine(study: Study, q: Question, domain: Domain, width: num
   const left = narrow ? 40 : 52;
   const right = width - (narrow ? 12 : 40);
   const x = (mm: number) => left + ((right - left) * (mm - domain.from)) / (domain.to - domain.from);
-  const total = Math.max(1, study.projects.length);
+  const total = Math.max(1, workOf(study).length);
   const order = [...study.machines].sort((a, b) => a.edge_mm - b.edge_mm);
   const details = order.map((m) => {
     const own = ownCount(study, m, q);

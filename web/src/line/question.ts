@@ -1,6 +1,6 @@
 import type { Curve, CurveStep, Heat, Machine, Need, Part, Project, Share, Study } from '../study';
 import { between, confidence, count, mm, percent, plural } from '../common/format';
-import { partsOf } from '../common/parts';
+import { partsOf, workOf } from '../common/parts';
 
 /** What is asked of the imagined machine: does it hold the work, or (with the heat of `curve`) can it make it? */
 export interface Question {
@@ -119,7 +119,7 @@ export interface NextPart {
 
 export function nextParts(study: Study, edgeMm: number, q: Question, atMost: number): NextPart[] {
   const found: NextPart[] = [];
-  for (const project of study.projects) {
+  for (const project of workOf(study)) {
     const open = openParts(project, edgeMm, q, study);
     for (const { part, s } of open) {
       if (s.blocked) continue;
@@ -142,7 +142,7 @@ function openParts(project: Project, edgeMm: number, q: Question, study: Study) 
 /** The share of projects one of the study's machines really takes, by its own verdicts. */
 export function ownCount(study: Study, machine: Machine, q: Question): number {
   const index = study.machines.indexOf(machine);
-  return study.projects.filter((p) => {
+  return workOf(study).filter((p) => {
     const v = p.verdicts[index];
     const takes = v.counts_as === 'fits' || (q.compromise && v.counts_as === 'compromise');
     return takes && (q.curve.kind === 'fits' || v.can_make);
@@ -157,7 +157,7 @@ export interface Sentence {
 /** The finding at one edge length, in words. */
 export function sentence(study: Study, edgeMm: number, q: Question): Sentence {
   const step = stepAt(q.curve, edgeMm);
-  const total = study.projects.length;
+  const total = workOf(study).length;
   const verb = q.curve.kind === 'fits' ? 'holds' : 'can make';
   const made = step ? shareOf(step, q) : null;
   const answer = `A ${mm(edgeMm)} machine ${verb} ${count(made?.count ?? 0)} of ${plural(total, 'project')}`;

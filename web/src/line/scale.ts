@@ -1,3 +1,4 @@
+import { workOf } from '../common/parts';
 import type { Study } from '../study';
 import { compromiseMm } from './question';
 
@@ -14,7 +15,7 @@ const BELOW_SMALLEST_MACHINE = 0.6;
 
 export function domainOf(study: Study): Domain {
   const edges = study.machines.map((m) => m.edge_mm);
-  const needs = study.projects.flatMap((p) => (p.need ? [compromiseMm(p.need), p.need.cube_turned_mm] : []));
+  const needs = workOf(study).flatMap((p) => (p.need ? [compromiseMm(p.need), p.need.cube_turned_mm] : []));
   const largest = edges.length > 0 ? Math.max(...edges) * BEYOND_LARGEST_MACHINE : Infinity;
   const shown = [...edges, ...needs.filter((n) => n <= largest)];
   if (shown.length === 0) return { from: 0, to: 500 };

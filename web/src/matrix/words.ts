@@ -1,6 +1,6 @@
 import type { CountsAs, Machine, Part, PartFit, Project, ProjectVerdict, Study, Verdict } from '../study';
 import { count, missing, percent, plural, scalePercent } from '../common/format';
-import { partById } from '../common/parts';
+import { partById, workOf } from '../common/parts';
 
 /** What one cell of the matrix says. */
 export interface CellWords {
@@ -71,7 +71,7 @@ function projectWhyNot(study: Study, project: Project, machine: Machine): string
 
 /** The finding of the whole matrix in one sentence. */
 export function matrixTitle(study: Study): string {
-  const total = study.projects.length;
+  const total = workOf(study).length;
   const best = [...study.machines].sort((a, b) => b.coverage.can_make.count - a.coverage.can_make.count || a.edge_mm - b.edge_mm)[0];
   if (!best || total === 0) return 'No projects on no machines';
   const made = best.coverage.can_make.count;
