@@ -3,7 +3,7 @@ import type { Maybe, Share } from './study';
 /** Which machine or mix the work needs. Mirrors src/Platewright.Study/Documents/SizingDocument.cs. */
 export interface Sizing {
   currency: string;
-  work: { sample: boolean; population?: Maybe<number>; projects: number; wanted: number; projects_per_month: number; rates_assumed: boolean; reckoned: number };
+  workload: { sample: boolean; population?: Maybe<number>; projects: number; wanted: number; projects_per_month: number; rates_assumed: boolean; reckoned: number };
   place?: Maybe<Place>;
   aim: Aim;
   machines: SizedMachine[];

@@ -47,9 +47,17 @@ public static class Loads
     /// <summary>What one build takes of the machine and of somebody's time.</summary>
     /// <param name="making">With a known time.</param>
     /// <param name="costs">Somebody's minutes before and after it.</param>
-    public static BuildStages StagesOf(Making making, CostAssumptions costs) => new(
-        making.TimeS!.Value - making.WarmUpS - making.ReleaseS, making.WarmUpS, making.ReleaseS,
-        costs.PrepareMin.Value * SecondsPerMinute, costs.RemoveMin.Value * SecondsPerMinute);
+    public static BuildStages StagesOf(Making making, CostAssumptions costs) =>
+        StagesOf(making.TimeS!.Value, making.WarmUpS, making.ReleaseS, costs);
+
+    /// <inheritdoc cref="StagesOf(Making, CostAssumptions)"/>
+    /// <param name="totalS">Machine time, warm-up and release included, s.</param>
+    /// <param name="warmUpS">Of it until the machine is ready, s.</param>
+    /// <param name="releaseS">Of it until the part lets go, s.</param>
+    /// <param name="costs">Somebody's minutes before and after it.</param>
+    public static BuildStages StagesOf(double totalS, double warmUpS, double releaseS, CostAssumptions costs) => new(
+        totalS - warmUpS - releaseS, warmUpS, releaseS, costs.PrepareMin.Value * SecondsPerMinute,
+        costs.RemoveMin.Value * SecondsPerMinute);
 
     /// <summary>The builds of a week: of the projects one machine can make whole, with known times.</summary>
     public static ImmutableArray<MixJob> JobsOf(IEnumerable<WorkProject> projects, int machine, CostAssumptions costs) =>

@@ -46,32 +46,45 @@ public sealed record Sensitivity(
         CostNumbers usual = CostNumbers.Usual(c.Costs);
         double share = Math.Min(asked.Problem.LeastShare, mix.CoveredShare);
         int[][] able = CheapestSet.Cheapest(asked.Problem, CheapestSet.Covering(asked.Problem, sets, share), share, MostSets);
-        ImmutableArray<int>? now = CheapestSet.Of(asked.Problem, able, share).Counts;
-        List<Sensitivity> all = [];
+        (ImmutableArray<int>? Counts, decimal PerMonth) now = CheapestSet.Of(asked.Problem, able, share);
+        List<Func<Sensitivity>> questions = [];
         foreach (var (key, of, with) in Guesses)
         {
             Guess guess = of(c.Costs);
             if (guess.Low < guess.High)
-                all.Add(Of(key, guess.Value, guess.Low, guess.High, v => Problem(c, with(usual, v)), able));
+                questions.Add(() => Of(key, guess.Value, guess.Low, guess.High, v => Priced(with(usual, v)), able));
         }
         double low = c.Machines.Select((_, m) => TimeDoubts.Of(c, m).Low).Min(), high = c.Machines.Select((_, m) => TimeDoubts.Of(c, m).High).Max();
-        if (low < high) all.Add(Of("times", 1, 1 + low, 1 + high, v => Problem(c, usual with { TimeFactor = v }), able));
+        if (low < high) questions.Add(() => Of("times", 1, 1 + low, 1 + high, v => Priced(usual with { TimeFactor = v }), able));
         double rate = c.Projects.Sum(p => p.PerMonth);
-        all.Add(Of("work.projects_per_month", rate, LessWork * rate, MoreWork * rate, v => Problem(Scaled(c, v / rate), usual), able));
+        questions.Add(() => Of(
+            "work.projects_per_month", rate, LessWork * rate, MoreWork * rate, v => Problem(Scaled(c, v / rate), usual), able));
         if (c.Projects.Any(p => p.Wanted) && c.Projects.Any(p => !p.Wanted))
         {
-            all.Add(Of(
+            questions.Add(() => Of(
                 "wanted", 1, 0, 1, v => v > 0 ? asked.Problem : Problem(c with { Projects = [.. c.Projects.Where(p => !p.Wanted)] }, usual), sets));
         }
-        return [.. all];
+        return [.. questions.AsParallel().AsOrdered().WithCancellation(cancel).Select(ask => ask())];
 
         Sensitivity Of(string key, double value, double lowValue, double highValue, Func<double, MixProblem?> problem, int[][] among)
         {
-            cancel.ThrowIfCancellationRequested();
-            (ImmutableArray<int>? atLow, decimal costLow) = CheapestSet.Of(problem(lowValue) ?? asked.Problem, among, share);
-            (ImmutableArray<int>? atHigh, decimal costHigh) = CheapestSet.Of(problem(highValue) ?? asked.Problem, among, share);
-            return new Sensitivity(key, value, lowValue, highValue, atLow, atHigh, costLow, costHigh, !Same(now, atLow) || !Same(now, atHigh));
+            (ImmutableArray<int>? atLow, decimal costLow) = At(lowValue);
+            (ImmutableArray<int>? atHigh, decimal costHigh) = At(highValue);
+            return new Sensitivity(
+                key, value, lowValue, highValue, atLow, atHigh, costLow, costHigh, !Same(now.Counts, atLow) || !Same(now.Counts, atHigh));
+
+            (ImmutableArray<int>? Counts, decimal PerMonth) At(double v) =>
+                problem(v) is { } changed && changed != asked.Problem ? CheapestSet.Of(changed, among, share) : now;
         }
+
+        // Many assumptions touch nothing: machines state their own, or nobody's time is paid.
+        MixProblem? Priced(CostNumbers numbers) => CostsAs(numbers) ? asked.Problem : Problem(c, numbers);
+
+        bool CostsAs(CostNumbers numbers) =>
+            numbers.Attempts == usual.Attempts && numbers.TimeFactor == usual.TimeFactor
+            && c.Machines.Select((machine, m) => (machine, printedParts[m])).All(x =>
+                WorkingRates.Of(x.machine, numbers) == WorkingRates.Of(x.machine, usual)
+                && CostAccount.Of(x.machine, 1, Load.None, numbers, x.Item2) == CostAccount.Of(x.machine, 1, Load.None, usual, x.Item2));
 
         MixProblem? Problem(SizingCase changed, CostNumbers numbers) => MixAsked.Of(changed, work, numbers, printedParts)?.Problem;
     }

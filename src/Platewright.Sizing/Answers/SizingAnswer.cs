@@ -17,19 +17,22 @@ public sealed record SizingAnswer(
     public static SizingAnswer Of(SizingCase c, CancellationToken cancel)
     {
         ImmutableArray<decimal> printedParts = Answers.SelfMaking.CostsOf(c);
-        ImmutableArray<MeasuredCoverage> coverage = MeasuredCoverage.Of(c.Projects, c.Machines.Length, c.Work, c.Confidence);
         ImmutableArray<MachineWork> work = MachineWork.Of(c, printedParts);
         cancel.ThrowIfCancellationRequested();
+        // The mix takes as long as all the others together and needs none of them.
+        Task<MixAnswered?> mixing = Task.Run(() => MixAnswered.Of(c, work, printedParts, cancel), cancel);
+        ImmutableArray<MeasuredCoverage> coverage = MeasuredCoverage.Of(c.Projects, c.Machines.Length, c.Work, c.Confidence);
         Draws draws = Draws.Of(c.Costs, c.Machines.Length);
         ImmutableArray<LargerAnswer> larger = LargerAnswer.Of(c);
-        return new SizingAnswer(
+        SizingAnswer answer = new(
             c, coverage, work, [.. work.Select(w => IntervalOf(c, w, printedParts[w.Machine], draws))],
             Level.Of(c), larger, SameMoneyAnswer.Of(c),
             [.. larger.Select(l => BreakEvenAnswer.Of(c, l.Smaller, l.Larger, work, printedParts, draws)).OfType<BreakEvenAnswer>()],
             TurnRoundAnswer.Of(c),
             [.. c.Orders.Select(o => OrderAnswer.Of(c, o))],
             [.. c.PrintedParts.Select(s => Answers.SelfMaking.Of(c, s))],
-            MixAnswered.Of(c, work, printedParts, cancel));
+            Mix: null);
+        return answer with { Mix = mixing.GetAwaiter().GetResult() };
     }
 
     private static (double Low, double High)? IntervalOf(SizingCase c, MachineWork work, decimal printedParts, Draws draws)

@@ -13,9 +13,8 @@ public sealed record MeasuredCoverage(
 {
     /// <summary>
     /// Every machine by every measure, all on the same resamples of whole projects; plain projects have Wilson's
-    /// interval. A project without a known time, mass or part is left out of that measure and counted; as no time is
-    /// known of what no machine can make, shares of hours and mass then lean high. Where the projects are all there is,
-    /// only those left out leave a doubt.
+    /// interval. A project without a known time, mass or part is left out of that measure and counted. Where the
+    /// projects are all there is, only those left out leave a doubt.
     /// </summary>
     /// <param name="projects">Each with an answer for each machine.</param>
     /// <param name="machines">How many, 0 or more.</param>

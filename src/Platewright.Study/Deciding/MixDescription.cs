@@ -19,7 +19,7 @@ internal sealed class MixDescription(SizingAnswer answer, MixAnswered mixed)
     public MixDocument Mix()
     {
         MixAnswer a = mixed.Answer;
-        MachineMix mix = a.Mix!;
+        if (a.Mix is not { } mix) return NoRoom(a);
         WorkProject[] left =
         [
             .. Case.Projects.Where(p => !Asked.Projects.Contains(p.Index)),
@@ -32,24 +32,34 @@ internal sealed class MixDescription(SizingAnswer answer, MixAnswered mixed)
                 MixStatus.Optimal => "optimal",
                 MixStatus.Within => "within",
                 MixStatus.Unreachable => "unreachable",
-                MixStatus.Undecided => "undecided",
-                _ => "no_room",
+                _ => "undecided",
             },
             a.RelativeGap, Machines(mix.Counts, mix.HoursUsed), Case.Aim.CoverShare, mix.CoveredShare, a.ReachBound,
-            [
-                .. a.Blocking.Select(b => b switch
-                {
-                    MixLimit.Budget => "budget",
-                    MixLimit.Floor => "floor",
-                    MixLimit.Power => "power",
-                    MixLimit.Machines => "machines",
-                    _ => "counts",
-                }),
-            ],
+            Blocking(a),
             mix.MonthlyCost, mix.MachineCost, mix.RunningCost, mix.Price, mix.Price + MonthsPerYear * running, mix.FloorM2, mix.PeakW,
             [.. left.OrderByDescending(p => p.PerMonth).ThenBy(p => p.Index).Select(p => p.Name)],
-            [.. Asked.Excluded.Select(e => $"{Case.Machines[e.Machine].Name}: {e.Reason}.")]);
+            Excluded());
     }
+
+    /// <summary>The machines that are there break a limit by themselves: there is no mix, and that is the answer.</summary>
+    private MixDocument NoRoom(MixAnswer a) => new(
+        "no_room", 0, [], Case.Aim.CoverShare, 0, a.ReachBound, Blocking(a), 0, 0, 0, 0, 0, 0, 0,
+        [.. Case.Projects.Select(p => p.Name)], Excluded());
+
+    private static IReadOnlyList<string> Blocking(MixAnswer a) =>
+    [
+        .. a.Blocking.Select(b => b switch
+        {
+            MixLimit.Budget => "budget",
+            MixLimit.Floor => "floor",
+            MixLimit.Power => "power",
+            MixLimit.Machines => "machines",
+            _ => "counts",
+        }),
+    ];
+
+    private IReadOnlyList<string> Excluded() =>
+        [.. Asked.Excluded.Select(e => $"{Case.Machines[e.Machine].Name}: {e.Reason}.")];
 
     public IReadOnlyList<FrontPointDocument> Front() =>
     [
@@ -60,8 +70,9 @@ internal sealed class MixDescription(SizingAnswer answer, MixAnswered mixed)
 
     public IReadOnlyList<SensitivityDocument> Sensitivities()
     {
+        if (mixed.Answer.Mix is not { } recommended) return [];
         Dictionary<string, AssumptionDocument> known = Assumptions.Of(Case.Costs).ToDictionary(a => a.Key, StringComparer.Ordinal);
-        string now = Said(mixed.Answer.Mix!.Counts);
+        string now = Said(recommended.Counts);
         return
         [
             .. mixed.Sensitivities.Select(s => new SensitivityDocument(

@@ -1,7 +1,7 @@
 using System.Globalization;
 using Platewright.Machines;
+using Platewright.Sizing.Answers;
 using Platewright.Sizing.Hours;
-using Platewright.Sizing.Money;
 using Platewright.Study.Documents;
 
 namespace Platewright.Study.Deciding;
@@ -27,19 +27,15 @@ internal sealed class PlaceRules(SizingPlan plan)
             if (plan.Place.Exhaust is { } asked && asked > (machine.Exhaust ?? Exhaust.None))
                 said.Add($"{material.Name} asks for {Words(asked)} here; the machine {(machine.Exhaust is null ? "does not say that it has one" : "has none")}.");
         }
-        if (estimate is not null && _place is not null && !_place.EverMakes(StagesOf(estimate, plan.Costs)))
+        if (estimate is null || _place is null) return said;
+        BuildStages stages = Loads.StagesOf(estimate.TimeS.Total, estimate.TimeS.WarmUp, estimate.TimeS.Release, plan.Costs);
+        if (!_place.EverMakes(stages))
         {
-            double longest = _place.LongestRunWithS(
-                plan.Costs.PrepareMin.Value * SecondsPerMinute, estimate.TimeS.Release, plan.Costs.RemoveMin.Value * SecondsPerMinute);
-            said.Add($"It runs {Time(estimate.TimeS.Total - estimate.TimeS.Release)}; with the hours and rules of this place {(longest > 0 ? $"the longest run is {Time(longest)}" : "no run is possible")}.");
+            double longest = _place.LongestRunWithS(stages.PrepareS, stages.ReleaseS, stages.TakeOffS);
+            said.Add($"It runs {Time(stages.RunS)}; with the hours and rules of this place {(longest > 0 ? $"the longest run is {Time(longest)}" : "no run is possible")}.");
         }
         return said;
     }
-
-    /// <summary>A build with somebody's time before and after it.</summary>
-    public static BuildStages StagesOf(PartEstimateDocument e, CostAssumptions costs) => new(
-        e.TimeS.Total - e.TimeS.WarmUp - e.TimeS.Release, e.TimeS.WarmUp, e.TimeS.Release,
-        costs.PrepareMin.Value * SecondsPerMinute, costs.RemoveMin.Value * SecondsPerMinute);
 
     private static string Words(Exhaust asked) => asked == Exhaust.Filter ? "a filter or a duct" : "a duct";
 

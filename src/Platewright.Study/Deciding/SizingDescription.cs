@@ -16,6 +16,8 @@ internal sealed class SizingDescription(SizingAnswer answer, SizingPlan plan, IR
 
     private SizingCase Case => answer.Case;
 
+    private MixDescription? Mixed => answer.Mix is { } mix ? new MixDescription(answer, mix) : null;
+
     /// <param name="bundled">Names of all bundled machines from the smallest, each with how many projects it can make.</param>
     public SizingDocument Describe(IReadOnlyList<(string Name, int CanMake)> bundled) => new(
         plan.Costs.Currency, Work(), Place(), Aim(), [.. answer.Work.Select(Machine)],
@@ -23,18 +25,18 @@ internal sealed class SizingDescription(SizingAnswer answer, SizingPlan plan, IR
         [.. answer.Larger.Select(Of)],
         [.. answer.SameMoney.Select(Of)],
         [.. answer.BreakEvens.Select(Of)],
-        answer.Mix is { Answer.Mix: not null } mix ? new MixDescription(answer, mix).Mix() : null,
-        answer.Mix is { Answer.Mix: not null } front ? new MixDescription(answer, front).Front() : [],
+        Mixed?.Mix(),
+        Mixed?.Front() ?? [],
         [.. plan.Orders.Where(o => OrderIndex(o) >= 0).Select((o, i) => Of(o, answer.Orders[i]))],
         [.. answer.SelfMaking.Select(Of)],
-        answer.Mix is { Answer.Mix: not null } changes ? new MixDescription(answer, changes).Sensitivities() : [],
+        Mixed?.Sensitivities() ?? [],
         Assumptions.Of(plan.Costs),
         new SheetDocument("", [], [], [], [], [], [], []));
 
     private int OrderIndex(OrderPlan order) =>
         Case.Projects.ToList().FindIndex(p => string.Equals(p.Name, order.Project, StringComparison.OrdinalIgnoreCase));
 
-    private WorkDocument Work() => new(
+    private WorkloadDocument Work() => new(
         Case.Work.Sample, Case.Work.Population, Case.Projects.Length, Case.Projects.Count(p => p.Wanted),
         Case.Projects.Sum(p => p.PerMonth), Case.Work.RatesAssumed, Case.Projects.Sum(p => p.Items.Count(i => i.ReferenceReckoned)));
 

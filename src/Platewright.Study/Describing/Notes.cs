@@ -47,7 +47,7 @@ internal static class Notes
                 .Where(Fuming.Contains).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal),
         ];
         if (fuming.Length > 0)
-            notes.Add($"{string.Join(", ", fuming)} give off fumes when melted: ventilate or extract as their data sheets and your local rules ask.");
+            notes.Add($"{string.Join(", ", fuming)} {(fuming.Length == 1 ? "gives" : "give")} off fumes when melted: ventilate or extract as their data sheets and your local rules ask.");
         bool warm = study.Projects.SelectMany(p => p.Parts).Any(p => p.Part.Material?.Needs.ChamberC > WarmChamberC);
         double? peak = study.Machines.Select((_, m) => BuildsDescription.Of(study, m)?.PeakPowerW).Max();
         if (peak is { } watts)

@@ -4,7 +4,7 @@ namespace Platewright.Study.Documents;
 /// Which machine, or which mix, the work needs: what is covered, what a larger one adds, what it costs, how soon a part is in hand,
 /// and how sure all that is. Money is in <c>currency</c>; hours are machine hours; a month is a twelfth of a year.
 /// </summary>
-/// <param name="Work">What the projects stand for.</param>
+/// <param name="Workload">What the projects stand for.</param>
 /// <param name="Place">Hours and rules of the place; null where the study file sets none.</param>
 /// <param name="Aim">What the answer must reach, and its limits.</param>
 /// <param name="Machines">One for each machine, in the order of <c>machines</c>.</param>
@@ -20,7 +20,7 @@ namespace Platewright.Study.Documents;
 /// <param name="Assumptions">What money and time are reckoned with.</param>
 /// <param name="Sheet">The decision on one page.</param>
 public sealed record SizingDocument(
-    string Currency, WorkDocument Work, PlaceDocument? Place, AimDocument Aim, IReadOnlyList<MachineSizingDocument> Machines,
+    string Currency, WorkloadDocument Workload, PlaceDocument? Place, AimDocument Aim, IReadOnlyList<MachineSizingDocument> Machines,
     IReadOnlyList<LevelDocument> Levels, IReadOnlyList<LargerDocument> Larger, IReadOnlyList<SameMoneyDocument> SameMoney,
     IReadOnlyList<BreakEvenDocument> BreakEvens, MixDocument? Mix, IReadOnlyList<FrontPointDocument> Front,
     IReadOnlyList<OrderDocument> Orders, IReadOnlyList<SelfMakingDocument> SelfMaking,
@@ -33,7 +33,7 @@ public sealed record SizingDocument(
 /// <param name="ProjectsPerMonth">Made in a month.</param>
 /// <param name="RatesAssumed">Nothing says how often: each is taken as made once a month, or its share of that.</param>
 /// <param name="Reckoned">Parts whose hours and filament are reckoned from their size, since no machine makes them.</param>
-public sealed record WorkDocument(
+public sealed record WorkloadDocument(
     bool Sample, int? Population, int Projects, int Wanted, double ProjectsPerMonth, bool RatesAssumed, int Reckoned);
 
 /// <param name="AttendedHours">Hours of a week in which somebody is there.</param>

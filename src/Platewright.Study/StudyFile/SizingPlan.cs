@@ -46,7 +46,7 @@ public sealed record SameMoneyPlan(string OneId, string ManyId, int? Many);
 /// <summary>Limits of the place where the machines stand.</summary>
 /// <param name="Attended">When somebody is there; none where nothing is said.</param>
 /// <param name="Nights">Whether a build may go on over night while nobody is there.</param>
-/// <param name="Weekends">The same for days on which nobody comes.</param>
+/// <param name="Weekends">The same for a Saturday or Sunday without anybody.</param>
 /// <param name="LongestUnattendedH">How long a build may go on with nobody there, h; null for no limit.</param>
 /// <param name="LessonMin">A build must begin and end within this time, min; null for no such limit.</param>
 /// <param name="Exhaust">What families that give off more than the least must have; null where the place asks for nothing.</param>

@@ -33,7 +33,7 @@ public static class SheetTests
         ["some owned"] = Sizing with { Mix = Mix with { Machines = [Mix.Machines[0] with { Count = 3 }] } },
         ["late"] = Sizing with { Orders = [.. Sizing.Orders.Select(o => o with { On = [.. o.On.Select(on => on with { CanMake = true, InTime = false })] })] },
         ["in time"] = Sizing with { Orders = [.. Sizing.Orders.Select(o => o with { On = [.. o.On.Select(on => on with { CanMake = true, InTime = true })] })] },
-        ["all of the work"] = Sizing with { Work = Sizing.Work with { Sample = false, Population = null, Wanted = 0, RatesAssumed = true } },
+        ["all of the work"] = Sizing with { Workload = Sizing.Workload with { Sample = false, Population = null, Wanted = 0, RatesAssumed = true } },
         ["no interval known"] = Sizing with { Larger = [], Front = [], Orders = [], SameMoney = [], Place = null },
         ["told apart"] = Sizing with { Larger = [.. Sizing.Larger.Select(l => l with { ToldApart = true, MoreProjects = null })] },
         ["nothing left undone"] = Sizing with { Mix = Mix with { NotMade = [], Excluded = [] } },

@@ -31,7 +31,7 @@ public sealed class StagePinTests : IDisposable
         ["examine 4"] = "5ce106db1a20b39b",
         ["fit 5"] = "ab7780bb7823154e",
         ["need 5"] = "a3b6108cbf6f629e",
-        ["size 2"] = "d8d3a458d18e4e22",
+        ["size 3"] = "3ee942a5d33d86b7",
     };
 
     private readonly ScratchFolder _folder = new();

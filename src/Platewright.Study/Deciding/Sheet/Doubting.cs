@@ -10,7 +10,7 @@ internal static class Doubting
 
     public static IEnumerable<SentenceDocument> Of(SheetCase sheet)
     {
-        WorkDocument work = sheet.Sizing.Work;
+        WorkloadDocument work = sheet.Sizing.Workload;
         yield return Sample(sheet, work);
         yield return Wanted(sheet, work);
         if (Tie(sheet) is { } tie) yield return tie;
@@ -19,23 +19,23 @@ internal static class Doubting
         foreach (SentenceDocument change in Sensitive(sheet)) yield return change;
     }
 
-    private static SentenceDocument Sample(SheetCase sheet, WorkDocument work)
+    private static SentenceDocument Sample(SheetCase sheet, WorkloadDocument work)
     {
         if (!work.Sample) return sheet.Say(
             $"The study counts {sheet.Work}, and that is all of the work: the doubt is in times, prices and what comes next.");
-        Phrase from = work.Population is null ? Phrase.Of($"") : Phrase.Of($" out of {Count("/sizing/work/population")}");
+        Phrase from = work.Population is null ? Phrase.Of($"") : Phrase.Of($" out of {Count("/sizing/workload/population")}");
         return sheet.Say(
             $"It rests on a sample of {sheet.Work}{from}, at {Percent("/options/confidence")} confidence; whoever chose the sample, or answered, shaped it, and no interval covers that.");
     }
 
-    private static SentenceDocument Wanted(SheetCase sheet, WorkDocument work)
+    private static SentenceDocument Wanted(SheetCase sheet, WorkloadDocument work)
     {
         if (work.Wanted == 0)
             return sheet.Say(
                 $"Work never tried because the machine at hand was too small is in no folder, and is not counted here.");
         Phrase tried = work.Wanted == 1
-            ? Phrase.Of($"{Count("/sizing/work/wanted")} project is")
-            : Phrase.Of($"{Count("/sizing/work/wanted")} projects are");
+            ? Phrase.Of($"{Count("/sizing/workload/wanted")} project is")
+            : Phrase.Of($"{Count("/sizing/workload/wanted")} projects are");
         return sheet.Say(
             $"{tried} only wished for; without, {SheetCase.Name(sheet.Main)} makes {Percent($"{sheet.MainAt}/without_wanted/share")} instead of {sheet.Made}.");
     }
@@ -63,7 +63,7 @@ internal static class Doubting
             $"With all assumptions drawn within their doubt, {SheetCase.Name(sheet.Main)} doing all it can costs {Value.Money($"{sheet.MainAt}/low_per_month")} to {Value.Money($"{sheet.MainAt}/high_per_month")} a month.");
     }
 
-    private static SentenceDocument Times(SheetCase sheet, WorkDocument work)
+    private static SentenceDocument Times(SheetCase sheet, WorkloadDocument work)
     {
         EstimateSource source = Source(sheet.Study);
         Phrase rates = work.RatesAssumed

@@ -20,7 +20,7 @@ internal static class Reasoning
     private static SentenceDocument Coverage(SheetCase sheet)
     {
         Phrase made = Phrase.Of($"{SheetCase.Name(sheet.Main)} alone makes {sheet.Made} of {sheet.Work}");
-        return sheet.Sizing.Work.Sample && sheet.MeasureAt is { } at
+        return sheet.Sizing.Workload.Sample && sheet.MeasureAt is { } at
             ? sheet.Say($"{made}; of more work like it, {Percent($"{at}/low")} to {Percent($"{at}/high")}.")
             : sheet.Say($"{made}.");
     }

@@ -42,7 +42,7 @@ internal sealed class SheetCase
         Percent(MeasureAt is { } at ? $"{at}/can_make" : $"/machines/{Main}/coverage/can_make/share");
 
     /// <summary>All projects that are counted.</summary>
-    public Phrase Work => Projects("/sizing/work/projects", Sizing.Work.Projects);
+    public Phrase Work => Projects("/sizing/workload/projects", Sizing.Workload.Projects);
 
     public SentenceDocument Say(FormattableString text) => _writer.Say(text);
 

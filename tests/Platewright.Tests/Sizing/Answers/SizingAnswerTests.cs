@@ -3,6 +3,9 @@ using Platewright.Sizing.Answers;
 using Platewright.Sizing.Cases;
 using Platewright.Sizing.Mixing;
 using Platewright.Sizing.Money;
+using Platewright.Study;
+using Platewright.Study.Deciding;
+using Platewright.Study.Documents;
 
 namespace Platewright.Tests.Sizing.Answers;
 
@@ -61,6 +64,22 @@ public sealed class SizingAnswerTests
 
         Assert.Equal(0, mix.Price);
         Assert.Equal(1, mix.Counts.Sum());
+    }
+
+    [Fact]
+    public void Answer_OwnedBreaksALimit_SaysSoAndNothingElse()
+    {
+        SizingCase c = Cases.Of(Two, Cases.Project(0, 4, 2, 2)) with { Aim = Aim.None with { Owned = ["large"], CircuitW = 150 } };
+
+        SizingAnswer answer = SizingAnswer.Of(c, TestContext.Current.CancellationToken);
+        SizingDocument document =
+            new SizingDescription(answer, SizingPlan.Unsaid, new Dictionary<string, string> { ["p0-1"] = "a" }).Describe([]);
+
+        Assert.Equal(MixStatus.LeastCountsBreakLimits, answer.Mix!.Answer.Status);
+        Assert.Equal("no_room", document.Mix!.Status);
+        Assert.Empty(document.Mix.Machines);
+        Assert.Empty(document.Front);
+        Assert.Empty(document.Sensitivity);
     }
 
     [Fact]
