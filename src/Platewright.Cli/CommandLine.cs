@@ -51,6 +51,7 @@ internal static class CommandLine
         EstimateCommand.Create(screen, cancel),
         LearnCommand.Create(screen, cancel),
         StudyCommand.Create(screen, cancel),
+        ServeCommand.Create(screen, cancel),
         VerifyCommand.Create(screen),
         MachineCommand.Create(screen, cancel),
         RecipeCommand.Create(screen),

@@ -18,6 +18,14 @@ internal static class BundledFiles
             .Select(n => parse(TextOf(here, n), n[prefix.Length..]))];
     }
 
+    /// <summary>The text of one file; null where there is none of that name.</summary>
+    public static string? Text(string folder, string name)
+    {
+        Assembly here = typeof(BundledFiles).Assembly;
+        string resource = $"Platewright.Machines.{folder}.{name}";
+        return here.GetManifestResourceNames().Contains(resource, StringComparer.Ordinal) ? TextOf(here, resource) : null;
+    }
+
     private static string TextOf(Assembly assembly, string resource)
     {
         using StreamReader reader = new(assembly.GetManifestResourceStream(resource)!);

@@ -32,6 +32,9 @@ public static class RecipeCatalog
         string.Equals(r.Id, name, StringComparison.OrdinalIgnoreCase)
         || string.Equals(r.Name, name, StringComparison.OrdinalIgnoreCase));
 
+    /// <summary>The file of a bundled recipe, as a start for one's own; null where there is none of that id.</summary>
+    public static string? BundledText(string id) => BundledFiles.Text("BundledRecipes", $"{id}.toml");
+
     /// <summary>What to tell who named a recipe that is not bundled.</summary>
     public static string UnknownSentence(string name)
     {

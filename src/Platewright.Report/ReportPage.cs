@@ -29,7 +29,7 @@ public static class ReportPage
         .Replace("\u2028", "\\u2028", StringComparison.Ordinal)
         .Replace("\u2029", "\\u2029", StringComparison.Ordinal);
 
-    private static string ReadBundle()
+    internal static string ReadBundle()
     {
         using Stream stream = typeof(ReportPage).Assembly.GetManifestResourceStream(ResourceName)
             ?? throw new InvalidOperationException("Bug in Platewright: the page was not built into the program.");

@@ -2,6 +2,7 @@ using System.CommandLine;
 using Platewright.Cli.Display;
 using Platewright.Formats.Toml;
 using Platewright.Machines;
+using Platewright.Study.Interview;
 using Spectre.Console;
 
 namespace Platewright.Cli.Commands;
@@ -12,13 +13,6 @@ namespace Platewright.Cli.Commands;
 internal static class MachineNewCommand
 {
     private const string UsualFile = "my-machine.toml";
-
-    private static readonly string[] Header =
-    [
-        "Written by platewright machine new. Beside each value stands where it came from; correct what you know better.",
-        "[range] holds the bounds of what nobody measured: estimates carry them into their error. Delete what you measured.",
-        "What it heats to at most is not known: add [heats_to] from its papers, and heat is judged by it.",
-    ];
 
     public static Command Create(Screen screen, CancellationToken cancel)
     {
@@ -54,9 +48,7 @@ internal static class MachineNewCommand
 
     private static void Save(string path, FilledMachine filled)
     {
-        string text = MachineFileWriter.Write(
-            filled.Machine, key => filled.Origins.GetValueOrDefault(key),
-            [.. Header, .. filled.Notes.Select(n => $"To check: {n}")]);
+        string text = MachineInterview.FileOf(filled);
         MachineFile.Parse(text, path);
         try
         {

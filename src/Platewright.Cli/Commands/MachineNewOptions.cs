@@ -1,6 +1,7 @@
 using System.CommandLine;
 using Platewright.Formats.Toml;
 using Platewright.Machines;
+using Platewright.Study.Interview;
 
 namespace Platewright.Cli.Commands;
 

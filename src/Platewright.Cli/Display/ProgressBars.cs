@@ -14,5 +14,5 @@ internal sealed class ProgressBars(ProgressContext context) : IProgressListener
         _task = context.AddTask(Markup.Escape(stage), maxValue: Math.Max(1, items));
     }
 
-    public void Advance() => _task?.Increment(1);
+    public void Advance(string what) => _task?.Increment(1);
 }

@@ -22,7 +22,7 @@ internal sealed class ProgressLines(TextWriter writer) : IProgressListener
         }
     }
 
-    public void Advance()
+    public void Advance(string what)
     {
         lock (_gate)
         {

@@ -39,6 +39,15 @@ public static class TomlFile
             ?? throw new InvalidOperationException("Bug in Platewright: a reader gave nothing and noted no error.");
     }
 
+    /// <summary>The tree of a TOML text with whatever keys it has.</summary>
+    /// <exception cref="DescriptionException">It is not TOML, or sets a key twice.</exception>
+    internal static TomlTable Tree(string text, string file)
+    {
+        List<DescriptionError> errors = [];
+        TomlTable root = new TomlTreeBuilder(file, errors).Build(Syntax(text, file));
+        return errors.Count == 0 ? root : throw new DescriptionException(errors.OrderBy(e => e.Line));
+    }
+
     private static DocumentSyntax Syntax(string text, string file)
     {
         DocumentSyntax document;

@@ -29,7 +29,7 @@ internal sealed class SizingStage(StageRunner runner)
         SizingDocument document = runner.Run(
             Stage.Size, [KeyOf(c, study.Plan.Sizing, bundled, names)], "", StoredJson.Default.SizingDocument,
             () => new SizingDescription(SizingAnswer.Of(c, cancel), study.Plan.Sizing, names).Describe(bundled));
-        progress.Advance();
+        progress.Advance("the whole work");
         return document;
     }
 

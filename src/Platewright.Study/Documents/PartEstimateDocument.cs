@@ -1,3 +1,5 @@
+using System.ComponentModel.DataAnnotations;
+
 namespace Platewright.Study.Documents;
 
 /// <summary>What building one part takes on one machine: once, at the quality of the recipe.</summary>
@@ -27,4 +29,4 @@ public sealed record WarpDocument(string Rank, double ContactMm, double Shrinkag
 /// <param name="ContactMm2">Area of the first layer.</param>
 /// <param name="OverhangMm2">What of all layers lies beyond the layer below.</param>
 public sealed record EstimatePoseDocument(
-    string Way, double Scale, IReadOnlyList<double> Rotation, double ContactMm2, double OverhangMm2);
+    [property: AllowedValues("as_drawn", "turned", "tilted", "scaled")] string Way, double Scale, IReadOnlyList<double> Rotation, double ContactMm2, double OverhangMm2);

@@ -1,3 +1,4 @@
+using System.ComponentModel.DataAnnotations;
 namespace Platewright.Study.Documents;
 
 /// <summary>
@@ -69,7 +70,7 @@ public sealed record MachineSizingDocument(
 /// <param name="Fits">Of it without a compromise.</param>
 /// <param name="LeftOut">Projects whose weight is not known.</param>
 public sealed record MeasureDocument(
-    string Measure, double? CanMake, double Low, double High, double? Fits, double FitsLow, double FitsHigh, int LeftOut);
+    [property: AllowedValues("parts", "projects", "projects_as_made", "hours", "mass")] string Measure, double? CanMake, double Low, double High, double? Fits, double FitsLow, double FitsHigh, int LeftOut);
 
 /// <summary>From the model changed to the part in hand.</summary>
 /// <param name="Part">Which part.</param>
@@ -147,7 +148,7 @@ public sealed record BreakEvenDocument(
 /// <param name="NotMade">Names of projects that it does not make, the most often made first.</param>
 /// <param name="Excluded">Machines left out, each with the reason in a sentence.</param>
 public sealed record MixDocument(
-    string Status, double Within, IReadOnlyList<MixMachineDocument> Machines, double Aimed, double Covered, double Reachable,
+    [property: AllowedValues("optimal", "within", "unreachable", "undecided", "no_room")] string Status, double Within, IReadOnlyList<MixMachineDocument> Machines, double Aimed, double Covered, double Reachable,
     IReadOnlyList<string> Blocking, decimal PerMonth, decimal OwningPerMonth, decimal RunningPerMonth, decimal Price, decimal FirstYear,
     double FloorM2, double PeakW, IReadOnlyList<string> NotMade, IReadOnlyList<string> Excluded);
 
@@ -170,7 +171,8 @@ public sealed record OrderDocument(string Project, int Copies, string From, stri
 /// <param name="LeastMachines">How many machines would do it; null where no number of them does.</param>
 /// <param name="Limit">none, nights, weekends, unattended, lesson, rules, attended, machine_hours.</param>
 public sealed record OrderOnDocument(
-    string Machine, bool CanMake, bool InTime, int Done, double? LastInHandS, int? LeastMachines, string Limit);
+    string Machine, bool CanMake, bool InTime, int Done, double? LastInHandS, int? LeastMachines,
+    [property: AllowedValues("none", "nights", "weekends", "unattended", "lesson", "rules", "attended", "machine_hours")] string Limit);
 
 /// <summary>The printed parts of a machine.</summary>
 /// <param name="Of">The machine they are for.</param>

@@ -1,3 +1,4 @@
+using System.ComponentModel.DataAnnotations;
 using System.Text.Json.Serialization;
 
 namespace Platewright.Study.Documents;
@@ -51,7 +52,7 @@ public sealed record MachineDocument(
 
 /// <param name="Shape">box, cylinder or prism; only its own fields are present.</param>
 public sealed record BuildVolumeDocument(
-    string Shape,
+    [property: AllowedValues("box", "cylinder", "prism")] string Shape,
     [property: JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)] IReadOnlyList<double>? SizeMm,
     [property: JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)] double? DiameterMm,
     [property: JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
@@ -93,7 +94,9 @@ public sealed record ProjectDocument(
 /// <param name="CountsAs">fits, compromise, no.</param>
 /// <param name="DecidedBy">Id of the part that decides, null where none does.</param>
 public sealed record ProjectVerdictDocument(
-    string Machine, string Verdict, string CountsAs, bool CanMake, bool Tight, string? DecidedBy, string Reason);
+    string Machine, [property: AllowedValues("as_drawn", "turned", "tilted", "scaled", "in_pieces", "no")] string Verdict,
+    [property: AllowedValues("fits", "compromise", "no")] string CountsAs,
+    bool CanMake, bool Tight, string? DecidedBy, string Reason);
 
 /// <param name="CubeTurnedMm">Smallest cube without a compromise, mm.</param>
 /// <param name="CubeTiltedMm">Smallest cube when tilting is accepted, mm; null where the user forbids it.</param>
@@ -124,7 +127,9 @@ public sealed record FindingDocument(string Code, int Count, string Message);
 /// <summary>One part on one machine, as the contract's <c>fit</c> says it, plus the pose to draw.</summary>
 /// <param name="Estimate">What building it takes; null where it is not taken whole, or cannot be or was not estimated.</param>
 public sealed record PartFitDocument(
-    string Machine, string Verdict, string CountsAs, bool Tight, bool CanMake, bool Proved, int Pieces,
+    string Machine, [property: AllowedValues("as_drawn", "turned", "tilted", "scaled", "in_pieces", "no")] string Verdict,
+    [property: AllowedValues("fits", "compromise", "no")] string CountsAs,
+    bool Tight, bool CanMake, bool Proved, int Pieces,
     IReadOnlyList<string> Reasons, WayDocument AsDrawn, WayDocument Upright, WayDocument Turned, WayDocument Tilted,
     double ClearanceMm, PoseDocument Pose, PartEstimateDocument? Estimate)
 {
@@ -157,7 +162,7 @@ public sealed record ModelDocument(IReadOnlyList<double> LowMm, double StepMm, s
 /// <param name="Like">Ids of the study's machines that heat like that.</param>
 /// <param name="Steps">From each edge on (until the next), this many projects.</param>
 public sealed record CurveDocument(
-    string Kind, HeatDocument? Heat, IReadOnlyList<string> Like, IReadOnlyList<CurveStepDocument> Steps);
+    [property: AllowedValues("fits", "can_make")] string Kind, HeatDocument? Heat, IReadOnlyList<string> Like, IReadOnlyList<CurveStepDocument> Steps);
 
 /// <param name="Fits">Projects made without a compromise.</param>
 /// <param name="WithCompromise">Projects made with or without a compromise.</param>
@@ -165,6 +170,7 @@ public sealed record CurveStepDocument(double EdgeMm, ShareDocument Fits, ShareD
 
 /// <summary>Parts that seem to be one thing: the same, mirrored, or at another scale.</summary>
 /// <param name="Kind">same, scaled or mirrored.</param>
-public sealed record AlikeDocument(string Kind, IReadOnlyList<string> Parts, double? Scale, string Message);
+public sealed record AlikeDocument(
+    [property: AllowedValues("same", "scaled", "mirrored")] string Kind, IReadOnlyList<string> Parts, double? Scale, string Message);
 
 public sealed record UnusableDocument(string File, string Error);

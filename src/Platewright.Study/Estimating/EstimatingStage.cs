@@ -22,7 +22,7 @@ internal sealed class EstimatingStage(StageRunner runner, StudyPlan plan)
         (StudyPart Part, Fitting Fitting)[] cases = [.. work.Parts.Zip(fittings).DistinctBy(p => CaseOf(p.First))];
         progress.Begin("Estimating builds", cases.Length);
         IReadOnlyList<PartEstimateDocument?>[] found = ParallelWork.Map(
-            cases, c => Of(c.Part, c.Fitting, heats, meshes, cancel), progress, cancel);
+            cases, c => c.Part.Name, c => Of(c.Part, c.Fitting, heats, meshes, cancel), progress, cancel);
         Dictionary<object, IReadOnlyList<PartEstimateDocument?>> byCase =
             cases.Zip(found).ToDictionary(p => CaseOf(p.First.Part), p => p.Second);
         return [.. work.Parts.Select(p => byCase[CaseOf(p)])];

@@ -16,7 +16,7 @@ internal sealed class ExamineStage(StageRunner runner, ResultStore? store)
     public IReadOnlyList<Examination> Run(IReadOnlyList<FileToExamine> files, IProgressListener progress, CancellationToken cancel)
     {
         progress.Begin("Reading models", files.Count);
-        return ParallelWork.Map(files, file => Run(file, cancel), progress, cancel);
+        return ParallelWork.Map(files, f => f.Path.ShownAs, file => Run(file, cancel), progress, cancel);
     }
 
     private Examination Run(FileToExamine file, CancellationToken cancel)

@@ -42,7 +42,7 @@ public sealed record LearnRun(string Log)
                     job.Line, job.File, machine.Id, job.MeasuredS, e.TimeS.Total, job.EnergyKwh,
                     e.EnergyKwh.Total > 0 ? e.EnergyKwh.Total : null));
             }
-            progress.Advance();
+            progress.Advance(job.File);
         }
         List<LearnedDocument> documents = [];
         List<LearnedMachine> learned = [];
@@ -100,7 +100,7 @@ public sealed record LearnRun(string Log)
         {
         }
 
-        public void Advance()
+        public void Advance(string what)
         {
         }
     }

@@ -49,14 +49,14 @@ public sealed record EstimateRun(
             if (ProgramReader.IsProgram(path.Path))
             {
                 AddProgram(path, rows, unusable, cancel);
-                progress.Advance();
+                progress.Advance(path.ShownAs);
                 continue;
             }
             ModelReading reading = ModelReader.Read(path.Path, path.ShownAs, Reading.Limits, Reading.Unit, cancel);
             unusable.AddRange(reading.Unusable);
             foreach (ModelFile file in reading.Files)
                 foreach (ModelPart part in file.Parts) Add(file, part, heats, rows, unusable, cancel);
-            progress.Advance();
+            progress.Advance(path.ShownAs);
         }
         return new EstimatesDocument(rows, [.. unusable.Select(ModelDescription.Of)]);
     }

@@ -26,7 +26,7 @@ public sealed record FitRun(
             .Run([.. paths.Files.Select(p => new FileToExamine(p, Examining))], progress, cancel);
         ExaminedPart[] parts = [.. files.SelectMany(f => f.Parts)];
         progress.Begin("Fitting parts", parts.Length);
-        PartOutcome[] found = ParallelWork.Map(parts, part => Try(part, cancel), progress, cancel);
+        PartOutcome[] found = ParallelWork.Map(parts, p => p.File, part => Try(part, cancel), progress, cancel);
         UnusableFile[] unusable =
         [
             .. paths.Unusable, .. files.SelectMany(f => f.Unusable), .. found.Select(f => f.Fault).OfType<UnusableFile>(),

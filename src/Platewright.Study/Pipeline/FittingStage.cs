@@ -20,7 +20,7 @@ internal sealed class FittingStage(StageRunner runner, FitOptions options)
     {
         StudyPart[] distinct = [.. work.Parts.DistinctBy(CaseOf)];
         progress.Begin("Fitting parts", distinct.Length);
-        Attempt[] attempts = ParallelWork.Map(distinct, part => Try(part, machines, cancel), progress, cancel);
+        Attempt[] attempts = ParallelWork.Map(distinct, p => p.Name, part => Try(part, machines, cancel), progress, cancel);
         Dictionary<object, Attempt> byCase = distinct.Zip(attempts).ToDictionary(p => CaseOf(p.First), p => p.Second);
         StudyWork fitted = work.Without([.. work.Parts.Where(p => byCase[CaseOf(p)].Fitting is null)], p => byCase[CaseOf(p)].Fault!);
         return (fitted, [.. fitted.Parts.Select(p => byCase[CaseOf(p)].Fitting!)]);

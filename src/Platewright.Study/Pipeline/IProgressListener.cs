@@ -7,5 +7,6 @@ public interface IProgressListener
     void Begin(string stage, int items);
 
     /// <summary>One thing of the stage is done, computed now or found in the store.</summary>
-    void Advance();
+    /// <param name="what">The file or part it was.</param>
+    void Advance(string what);
 }

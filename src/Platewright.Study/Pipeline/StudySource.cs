@@ -18,13 +18,26 @@ public sealed record StudySource(StudyPlan Plan, IReadOnlyList<UnusableFile> Unu
             ? new StudySource(StudyFile.Read(path, ModelsIn), unusable)
             : throw Refused("expected a study file (.toml) or a folder of models.");
 
-        IReadOnlyList<string> ModelsIn(string folder)
-        {
-            ModelListing listing = ModelFolder.List(folder, cancel);
-            unusable.AddRange(listing.Unusable);
-            return [.. listing.Files.Select(f => Path.GetFullPath(Path.Combine(folder, f)))];
-        }
+        IReadOnlyList<string> ModelsIn(string folder) => List(folder, unusable, cancel);
 
         DescriptionException Refused(string message) => new(new DescriptionError(message, shown));
+    }
+
+    /// <param name="text">What a study file says.</param>
+    /// <param name="file">How errors name it.</param>
+    /// <param name="folder">Full path of the folder that its paths start from.</param>
+    /// <param name="cancel">Stops the search of folders.</param>
+    /// <exception cref="DescriptionException">It is not right.</exception>
+    public static StudySource OfText(string text, string file, string folder, CancellationToken cancel)
+    {
+        List<UnusableFile> unusable = [];
+        return new StudySource(StudyFile.Parse(text, file, folder, path => List(path, unusable, cancel)), unusable);
+    }
+
+    private static IReadOnlyList<string> List(string folder, List<UnusableFile> unusable, CancellationToken cancel)
+    {
+        ModelListing listing = ModelFolder.List(folder, cancel);
+        unusable.AddRange(listing.Unusable);
+        return [.. listing.Files.Select(f => Path.GetFullPath(Path.Combine(folder, f)))];
     }
 }

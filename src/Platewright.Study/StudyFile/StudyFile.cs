@@ -28,6 +28,16 @@ public static class StudyFile
         return TomlFile.Read(path, root => Read(root, folder, Path.GetFileNameWithoutExtension(path), listModels));
     }
 
+    /// <summary>Reads the text of a study file.</summary>
+    /// <param name="text">The text.</param>
+    /// <param name="file">How errors name it.</param>
+    /// <param name="folder">Full path of the folder that its paths start from.</param>
+    /// <param name="listModels">Full paths of the model files in and below a folder, given in full.</param>
+    /// <exception cref="DescriptionException">Each thing wrong with its line, its key and what was
+    /// expected.</exception>
+    public static StudyPlan Parse(string text, string file, string folder, Func<string, IReadOnlyList<string>> listModels) =>
+        TomlFile.Parse(text, file, root => Read(root, folder, Path.GetFileNameWithoutExtension(file), listModels));
+
     /// <summary>
     /// The study of a plain folder: all bundled machines, every loose file and every sub-folder a project.
     /// </summary>

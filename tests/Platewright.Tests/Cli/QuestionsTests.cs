@@ -1,5 +1,6 @@
 using System.Globalization;
 using Platewright.Cli.Commands;
+using Platewright.Study.Interview;
 using Spectre.Console;
 
 namespace Platewright.Tests.Cli;

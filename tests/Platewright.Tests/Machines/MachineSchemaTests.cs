@@ -128,7 +128,7 @@ public sealed class MachineSchemaTests
     private static string BundledFolder => Path.Combine(Repository.Root, "src", "Platewright.Machines", "Bundled");
 
     private static bool IsValid(string toml) =>
-        Schema.Evaluate(JsonSerializer.SerializeToElement(TomlAsJson.Convert(toml))).IsValid;
+        Schema.Evaluate(JsonSerializer.SerializeToElement(TomlJson.Read(toml, "test.toml"))).IsValid;
 }
 
 /// <summary>Every key of a schema, by the place it stands: <c>margins.side_mm</c>, <c>keep_out[].min_mm</c>.</summary>

@@ -54,5 +54,5 @@ public sealed class RecipeSchemaTests
         ReaderKeys.Of("zzzz = 1\nspeed_mm_s = { zzzz = 1 }", text => RecipeFile.Parse(text, "probe.toml")));
 
     private static bool IsValid(string toml) =>
-        Schema.Evaluate(JsonSerializer.SerializeToElement(TomlAsJson.Convert(toml))).IsValid;
+        Schema.Evaluate(JsonSerializer.SerializeToElement(TomlJson.Read(toml, "test.toml"))).IsValid;
 }

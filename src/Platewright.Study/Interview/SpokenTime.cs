@@ -1,9 +1,9 @@
 using System.Globalization;
 
-namespace Platewright.Cli.Commands;
+namespace Platewright.Study.Interview;
 
 /// <summary>How people write how long something took: 2:35, 2:35:10, 155 min, 2.5 h.</summary>
-internal static class SpokenTime
+public static class SpokenTime
 {
     private const double SecondsPerMinute = 60, SecondsPerHour = 3600;
 

@@ -7,13 +7,13 @@ using Platewright.Formats.Toml;
 using Platewright.Geometry;
 using Platewright.Machines;
 
-namespace Platewright.Cli.Commands;
+namespace Platewright.Study.Interview;
 
 /// <summary>A job whose time was measured, ready to be estimated on any machine.</summary>
 /// <param name="Shown">The file as the user named it.</param>
 /// <param name="Seconds">Measured from start to finish, warm-up included, cooling left out.</param>
 /// <param name="Timing">The same from the estimate.</param>
-internal sealed record MeasuredJob(string Shown, double Seconds, JobTiming Timing)
+public sealed record MeasuredJob(string Shown, double Seconds, JobTiming Timing)
 {
     private const string Key = "--job";
 

@@ -2,13 +2,13 @@ using System.Globalization;
 using Platewright.Formats.Toml;
 using Platewright.Machines;
 
-namespace Platewright.Cli.Commands;
+namespace Platewright.Study.Interview;
 
 /// <summary>
 /// What a person answers about a machine, be it as an option or to a question. Every method refuses nonsense with what was
 /// expected.
 /// </summary>
-internal static class MachineAnswers
+public static class MachineAnswers
 {
     private const double MostMinutes = 600;
 

@@ -2,10 +2,10 @@ using Platewright.Formats.Programs;
 using Platewright.Formats.Toml;
 using Platewright.Machines;
 
-namespace Platewright.Cli.Commands;
+namespace Platewright.Study.Interview;
 
 /// <summary>Reads what a motion program tells of the machine it was made for.</summary>
-internal static class SeenProgram
+public static class SeenProgram
 {
     private const string Key = "--program";
 
