@@ -28,13 +28,17 @@ internal static class StudyCommand
             DefaultValueFactory = _ => "out",
         };
         Option<bool> noModels = new("--no-models") { Description = "Leave the geometry of the models out of the results; pictures stay." };
+        Option<bool> hideNames = new("--hide-names")
+        {
+            Description = "Give projects, parts, files and the study neutral names and leave free notes out, to pass the results on.",
+        };
         Option<bool> noEstimates = new("--no-estimates") { Description = "Leave out time, material and energy, which take longest." };
         Option<string?> storeFolder = Options.Store();
         Option<bool> json = Options.Json();
         MachineChoice machines = new();
         Command command = new("study", "Study a body of work: which machine can make which part, how sure that is, what a larger one would win.")
         {
-            path, folder, json, noModels, noEstimates, storeFolder,
+            path, folder, json, noModels, hideNames, noEstimates, storeFolder,
         };
         machines.AddTo(command);
         command.SetAction(parsed =>
@@ -47,7 +51,8 @@ internal static class StudyCommand
             using ResultStore store = ResultStore.Open(kept);
             StudyOutcome outcome = ProgressDisplay.During(
                 screen, progress => StudyPipeline.Run(
-                    source, withModels: !parsed.GetValue(noModels), withEstimates: !parsed.GetValue(noEstimates), LearnedMachines.Read(kept), store, progress, cancel));
+                    source, new Sharing(WithModels: !parsed.GetValue(noModels), HideNames: parsed.GetValue(hideNames)),
+                    withEstimates: !parsed.GetValue(noEstimates), LearnedMachines.Read(kept), store, progress, cancel));
             StudyDocument study = outcome.Document with { Seconds = Stopwatch.GetElapsedTime(start).TotalSeconds };
             IReadOnlyList<string> written = Write(study, parsed.GetRequiredValue(folder));
             store.Trim(StoreBytes);

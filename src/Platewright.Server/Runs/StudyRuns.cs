@@ -130,7 +130,7 @@ internal sealed partial class StudyRuns(LocalAppSettings settings, ILogger<Study
     }
 
     private StudyOutcome Compute(StudySource source, Sharing sharing, ResultStore store, StudyRun run, CancellationToken cancel) => StudyPipeline.Run(
-        source, withModels: sharing.WithModels, withEstimates: true, LearnedMachines.Read(settings.Store), store, run, cancel);
+        source, sharing, withEstimates: true, LearnedMachines.Read(settings.Store), store, run, cancel);
 
     // The folder may be gone, or the disk full: the run still ends.
     private void Remember(KeptStudy study, RunDocument last)

@@ -5,6 +5,7 @@ using Platewright.Study.Describing;
 using Platewright.Study.Documents;
 using Platewright.Study.Estimating;
 using Platewright.Study.Examining;
+using Platewright.Study.Hiding;
 using Platewright.Study.Judgement;
 using Platewright.Study.Learning;
 using Platewright.Study.Store;
@@ -17,6 +18,7 @@ namespace Platewright.Study.Pipeline;
 /// plan ─► examine ─► join ─┬─► fit, need ─► estimate ─┬─► judge ─► describe ─► StudyDocument
 ///         (files)  (parts) └─► alike ─────────────────┘         └─► size ─┘
 /// </code>
+/// Names are hidden, where that is asked for, before the join: no later stage knows the true ones.
 /// Each stage takes and gives immutable records and keeps what it finished in the store at once, so that a study that was
 /// interrupted goes on where it was. The order of everything in the document is that of the plan, at any number of threads.
 /// </summary>
@@ -26,7 +28,7 @@ public static class StudyPipeline
     private const double SettledTolerance = 0.01;
 
     /// <param name="source">What is studied.</param>
-    /// <param name="withModels">Whether the document carries the parts' geometry to look at.</param>
+    /// <param name="sharing">What the document gives away.</param>
     /// <param name="withEstimates">Whether time, material and energy are estimated, which takes longest.</param>
     /// <param name="learned">What past jobs say about the machines.</param>
     /// <param name="store">Where finished results are found and kept.</param>
@@ -34,7 +36,7 @@ public static class StudyPipeline
     /// <param name="cancel">Stops the work; what was finished stays in the store.</param>
     /// <exception cref="StoreException">The store cannot be used.</exception>
     public static StudyOutcome Run(
-        StudySource source, bool withModels, bool withEstimates, LearnedMachines learned, ResultStore store,
+        StudySource source, Sharing sharing, bool withEstimates, LearnedMachines learned, ResultStore store,
         IProgressListener progress, CancellationToken cancel)
     {
         StudyPlan plan = source.Plan;
@@ -43,7 +45,9 @@ public static class StudyPipeline
 
         IReadOnlyList<FileToExamine> files = StudyWork.FilesOf(plan);
         IReadOnlyList<Examination> found = new ExamineStage(runner, store).Run(files, progress, cancel);
-        StudyWork work = StudyWork.Of(plan, files.Zip(found).ToDictionary(f => f.First, f => f.Second), source.Unusable);
+        var (byFile, notSearched) = (files.Zip(found).ToDictionary(f => f.First, f => f.Second), source.Unusable);
+        if (sharing.HideNames) (plan, byFile, notSearched) = NeutralNames.Of(plan, byFile, notSearched);
+        StudyWork work = StudyWork.Of(plan, byFile, notSearched);
         // Bundled machines that the study does not list are fitted in the same pass: the answer names the smallest that would do.
         Machine[] beside = [.. MachineCatalog.Bundled.Where(b => plan.Machines.All(m => m != b))];
         (work, IReadOnlyList<Fitting> all) = new FittingStage(runner, options).Run(work, [.. plan.Machines, .. beside], progress, cancel);
@@ -56,7 +60,7 @@ public static class StudyPipeline
         JudgedStudy others = JudgedStudy.Of(
             plan with { Machines = [.. beside] }, work, [.. all.Select(f => f with { Fits = [.. f.Fits.Skip(plan.Machines.Length)] })], null);
         SizingDocument? sizing = new SizingStage(runner).Run(study, others, progress, cancel);
-        StudyDocument document = StudyDescription.Of(study, work, sizing, AlikeDescription.Of(work.Parts), withModels);
+        StudyDocument document = StudyDescription.Of(study, work, sizing, AlikeDescription.Of(work.Parts), sharing.WithModels);
         return new StudyOutcome(document, runner.Computed, runner.Found);
     }
 

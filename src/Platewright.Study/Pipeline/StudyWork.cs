@@ -54,7 +54,8 @@ internal sealed record StudyWork(
     public static ExamineOptions ReadingOf(PlannedPart part, StudyOptions options) =>
         ExamineOptions.Default with { Unit = part.Unit, Separate = part.Separate, BeadWidthMm = options.BeadWidthMm, ForStudy = true };
 
-    private static FileToExamine FileOf(PlannedPart part, StudyOptions options) =>
+    /// <summary>A planned part's file and how to read it; the part has one.</summary>
+    public static FileToExamine FileOf(PlannedPart part, StudyOptions options) =>
         new(new ModelPath(part.FullPath!, part.File!), ReadingOf(part, options));
 
     private static StudyPart OfDimensions(int project, PlannedPart planned, Vec3 size)
