@@ -11,7 +11,7 @@ using Platewright.Study.Store;
 namespace Platewright.Tests.Study;
 
 /// <summary>What is passed on with names hidden holds none of them.</summary>
-public sealed partial class HidingTests : IDisposable
+public sealed partial class HidingTests(HidingTests.SharedStore store) : IClassFixture<HidingTests.SharedStore>, IDisposable
 {
     /// <summary>Words of ours, of the trade or of an output format that some things of the demo are called by too.</summary>
     private static readonly string[] Ordinary =
@@ -74,9 +74,9 @@ public sealed partial class HidingTests : IDisposable
 
     private StudyDocument Run(StudySource source, bool hideNames)
     {
-        using ResultStore store = ResultStore.Open(_folder["store"]);
+        using ResultStore results = ResultStore.Open(store.Path);
         return StudyPipeline.Run(
-            source, new Sharing(WithModels: false, hideNames), withEstimates: false, LearnedMachines.Read(_folder["store"]), store,
+            source, new Sharing(WithModels: false, hideNames), withEstimates: false, LearnedMachines.Read(_folder.Path), results,
             new SilentProgress(), TestContext.Current.CancellationToken).Document;
     }
 
@@ -108,13 +108,23 @@ public sealed partial class HidingTests : IDisposable
     [GeneratedRegex("data:image/png;base64,[A-Za-z0-9+/=\\\\u]*", RegexOptions.None, matchTimeoutMilliseconds: 10_000)]
     private static partial Regex Picture();
 
+    /// <summary>Models are fitted once for all tests.</summary>
+    public sealed class SharedStore : IDisposable
+    {
+        private readonly ScratchFolder _folder = new();
+
+        public string Path => _folder["store"];
+
+        public void Dispose() => _folder.Dispose();
+    }
+
     private sealed class SilentProgress : IProgressListener
     {
         public void Begin(string stage, int items)
         {
         }
 
-        public void Advance()
+        public void Advance(string what)
         {
         }
     }
