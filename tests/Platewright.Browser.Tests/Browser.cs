@@ -47,18 +47,24 @@ public sealed class Browser : IAsyncLifetime
     public async Task<OpenReport> OpenAsync(
         string? file = null, int width = 1280, int height = 900, ColorScheme scheme = ColorScheme.Light)
     {
+        IBrowserContext context = await NewContextAsync(width, height, scheme, offline: true);
+        var open = new OpenReport(context, await context.NewPageAsync());
+        await open.GoAsync(new Uri(file ?? Report));
+        return open;
+    }
+
+    /// <summary>A browser of its own, with nothing remembered. Without a Chromium the test is skipped.</summary>
+    public async Task<IBrowserContext> NewContextAsync(int width, int height, ColorScheme scheme, bool offline)
+    {
         Assert.SkipWhen(_browser is null, "No Chromium on the PATH; on Debian: apt-get install chromium.");
-        IBrowserContext context = await _browser!.NewContextAsync(new()
+        return await _browser!.NewContextAsync(new()
         {
             ViewportSize = new() { Width = width, Height = height },
             ColorScheme = scheme,
             ReducedMotion = ReducedMotion.Reduce,
-            Offline = true,
+            Offline = offline,
             Locale = "en-GB",
         });
-        var open = new OpenReport(context, await context.NewPageAsync());
-        await open.GoAsync(new Uri(file ?? Report));
-        return open;
     }
 
     private static string? FindChromium()

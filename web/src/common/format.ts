@@ -88,3 +88,12 @@ export function listed(words: readonly string[]): string {
 }
 
 export const confidence = (study: Study) => percent(study.options.confidence);
+
+const dayAndTime = new Intl.DateTimeFormat(undefined, { dateStyle: 'medium', timeStyle: 'short' });
+/** A moment, as the reader writes it. */
+export const moment = (iso: string) => dayAndTime.format(new Date(iso));
+
+const MEGA = 1e6;
+/** The size of a file. */
+export const bytes = (value: number) =>
+  value < MEGA ? `${whole.format(Math.max(1, value / KILO))}${NB}kB` : `${few.format(value / MEGA)}${NB}MB`;
