@@ -1,13 +1,17 @@
+using System.Text;
 using System.Text.Json;
 using Platewright.Study.Documents;
 
 namespace Platewright.Report;
 
-/// <summary>The one self-contained HTML page: the bundle built from web/ with a study inside it.</summary>
+/// <summary>
+/// The one self-contained HTML page: the bundle built from web/ with a study inside it. The study lies packed in an element of its
+/// own; each model and each picture too, once however many parts look like it, so that the page unpacks only what it shows.
+/// </summary>
 public static class ReportPage
 {
     private const string ResourceName = "Platewright.Report.page.html";
-    private const string Placeholder = "\"the study goes here\"";
+    private const string Placeholder = "<!-- the study goes here -->";
 
     /// <summary>The page as text. It needs no network and no file beside it.</summary>
     public static string Render(StudyDocument study)
@@ -15,8 +19,11 @@ public static class ReportPage
         string bundle = ReadBundle();
         int at = bundle.IndexOf(Placeholder, StringComparison.Ordinal);
         if (at < 0) throw new InvalidOperationException($"Bug in Platewright: the page has no place for {Placeholder}.");
-        string json = JsonForHtml(JsonSerializer.Serialize(study, PageJson.Options));
-        return string.Concat(bundle.AsSpan(0, at), json, bundle.AsSpan(at + Placeholder.Length));
+        var page = new StringBuilder();
+        page.Append(bundle, 0, at);
+        AppendStudy(page, study);
+        page.Append(bundle, at + Placeholder.Length, bundle.Length - at - Placeholder.Length);
+        return page.ToString();
     }
 
     /// <summary>
@@ -28,6 +35,23 @@ public static class ReportPage
         .Replace("<", "\\u003C", StringComparison.Ordinal)
         .Replace("\u2028", "\\u2028", StringComparison.Ordinal)
         .Replace("\u2029", "\\u2029", StringComparison.Ordinal);
+
+    private static void AppendStudy(StringBuilder page, StudyDocument study)
+    {
+        Distinct models = new(), pictures = new();
+        PageStudy opened = new(
+            study with { Parts = [.. study.Parts.Select(p => p with { Model = null, Picture = null })] },
+            [.. study.Parts.Select(p => models.NumberOf(p.Model is null ? null : PackedModel.Of(p.Model)))],
+            [.. study.Parts.Select(p => pictures.NumberOf(p.Picture))]);
+        AppendElement(page, "study", PackedText.Of(JsonSerializer.SerializeToUtf8Bytes(opened, PageJson.Options)));
+        for (int i = 0; i < models.Texts.Count; i++) AppendElement(page, $"model-{i}", models.Texts[i]);
+        for (int i = 0; i < pictures.Texts.Count; i++)
+            AppendElement(page, $"picture-{i}", JsonForHtml(JsonSerializer.Serialize(pictures.Texts[i], DocumentJson.Compact)));
+    }
+
+    // A type that browsers do not know: they keep the text and run nothing.
+    private static void AppendElement(StringBuilder page, string id, string text) =>
+        page.Append("<script type=\"text/plain\" id=\"").Append(id).Append("\">").Append(text).Append("</script>\n");
 
     internal static string ReadBundle()
     {

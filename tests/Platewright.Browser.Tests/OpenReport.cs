@@ -33,6 +33,7 @@ public sealed class OpenReport(IBrowserContext context, IPage page) : IAsyncDisp
         };
         await page.GotoAsync(report.AbsoluteUri);
         await Handle.WaitForAsync();
+        await page.Locator("main[aria-busy=false]").WaitForAsync();
     }
 
     public async Task<double> EdgeMmAsync() => double.Parse((await Handle.GetAttributeAsync("aria-valuenow"))!);

@@ -1,19 +1,23 @@
 import { mount } from 'svelte';
 import App from './App.svelte';
 import Local from './app/Local.svelte';
-import type { Study } from './study';
+import { embeddedStudy, Unreadable } from './common/embedded';
 import './style.css';
 
 /** The one bundle has two hosts: the app, which says so, and the report, which carries its study inside. */
 const inApp = document.querySelector('meta[name="platewright-host"]') !== null;
 const target = document.getElementById('page')!;
 
-function mountReport() {
-  const text = document.getElementById('study')!.textContent!;
-  const study = JSON.parse(text) as Study;
+async function mountReport() {
+  const study = await embeddedStudy();
   document.title = `${study.name} · Platewright`;
   mount(App, { target, props: { study } });
 }
 
+function refuse(error: unknown) {
+  if (!(error instanceof Unreadable)) throw error;
+  target.append(Object.assign(document.createElement('p'), { textContent: error.message, role: 'alert' }));
+}
+
 if (inApp) mount(Local, { target });
-else mountReport();
+else mountReport().catch(refuse);

@@ -1,4 +1,5 @@
 import type { Part, Project, Study } from '../study';
+import { pictureOf } from './models';
 
 const byStudy = new WeakMap<Study, Map<string, Part>>();
 
@@ -14,11 +15,16 @@ export const partsOf = (study: Study, project: Project): Part[] =>
 /** The projects that shares and curves count: not the printed parts of a machine. */
 export const workOf = (study: Study): Project[] => study.projects.filter((p) => p.printed_parts_of == null);
 
-/** The picture that stands for a project: of its largest part. */
-export function facePicture(study: Study, project: Project): string | null {
+/** The part that stands for a project in pictures: its largest. */
+export function faceOf(study: Study, project: Project): Part | null {
   let face: Part | null = null;
   for (const part of partsOf(study, project)) {
-    if (part.picture && (!face || part.need.cube_turned_mm > face.need.cube_turned_mm)) face = part;
+    if (!face || part.need.cube_turned_mm > face.need.cube_turned_mm) face = part;
   }
-  return face?.picture ?? null;
+  return face;
+}
+
+export function facePicture(study: Study, project: Project): string | null {
+  const face = faceOf(study, project);
+  return face && pictureOf(study, face);
 }

@@ -1,4 +1,4 @@
-import type { BuildVolume, Machine, PartFit, Part, Pose, Way } from '../study';
+import type { BuildVolume, Machine, Part, PartFit, Pose, ViewModel, Way } from '../study';
 
 export type WayKey = 'best' | 'as_drawn' | 'upright' | 'turned' | 'tilted';
 
@@ -8,13 +8,13 @@ export interface Model {
   corners: Uint32Array;
 }
 
-export function decodeModel(part: Part): Model | null {
-  if (!part.model) return part.wanted ? boxModel(part.size_mm) : null;
-  const { low_mm, step_mm } = part.model;
-  const steps = numbersOf(part.model.positions);
+export function decodeModel(part: Part, view: ViewModel | null): Model | null {
+  if (!view) return part.wanted ? boxModel(part.size_mm) : null;
+  const { low_mm, step_mm } = view;
+  const steps = numbersOf(view.positions);
   return {
     positions: Float32Array.from(steps, (s, i) => low_mm[i % 3] + step_mm * s),
-    corners: Uint32Array.from(numbersOf(part.model.corners)),
+    corners: Uint32Array.from(numbersOf(view.corners)),
   };
 }
 
