@@ -100,7 +100,7 @@ public sealed class AppTests(Browser browser)
         await app.Page.GetByRole(AriaRole.Button, new() { Name = "Describe the machine" }).ClickAsync();
         await Expect(app.Page.Locator("#w-size")).ToContainTextAsync("three numbers of mm");
         await app.Page.GetByLabel("How large can it build?").FillAsync("180, 180, 200");
-        await app.Page.GetByLabel("Is it open or closed").FillAsync("closed");
+        await app.Page.GetByLabel("Is it open or closed").SelectOptionAsync("closed");
         await app.Page.GetByLabel("How many watts?").FillAsync("350");
         await app.Page.GetByRole(AriaRole.Button, new() { Name = "Describe the machine" }).ClickAsync();
         await Expect(app.Page.GetByRole(AriaRole.Heading, new() { Name = "Bench seven is known now" })).ToBeVisibleAsync();

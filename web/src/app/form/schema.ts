@@ -43,11 +43,15 @@ export function words(key: string): { label: string; unit: string } {
   return { label: bare.replaceAll('_', ' '), unit: unit?.[1] ?? '' };
 }
 
+/** With a capital, as labels and sentences begin. */
+export const first = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
+
 /** What a number may be, in words. */
 export function limits(schema: Schema): string {
   const low = schema.exclusiveMinimum !== undefined ? `more than ${schema.exclusiveMinimum}` : schema.minimum !== undefined ? `at least ${schema.minimum}` : '';
   const high = schema.maximum !== undefined ? `at most ${schema.maximum}` : '';
-  return [low, high].filter(Boolean).join(', ');
+  const all = [low, high].filter(Boolean).join(', ');
+  return all && `${all}.`;
 }
 
 export const isTable = (value: Value): value is Table => typeof value === 'object' && value !== null && !Array.isArray(value);
