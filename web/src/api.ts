@@ -375,6 +375,20 @@ export interface components {
             /** Format: double */
             least_scale: number;
         };
+        /** @description A share of the work with its interval: Wilson's for projects, for hours and money that of `docs/sizing.md`. */
+        AmountDocument: {
+            /**
+             * Format: double
+             * @description Projects, hours or money, the last two in a month.
+             */
+            count: number;
+            /** Format: double */
+            share: number;
+            /** Format: double */
+            low: number;
+            /** Format: double */
+            high: number;
+        };
         AssumptionDocument: {
             /** @description Where it stands in the study file. */
             key: string;
@@ -566,6 +580,31 @@ export interface components {
             only_second: string[];
             /** @description Those with another value. */
             assumptions: components["schemas"]["ComparedAssumptionDocument"][];
+        };
+        /**
+         * @description The physical quantities that an account multiplies by rates, so that whoever changes a rate can reckon every line anew; how is said
+         *     line by line in `docs/sizing.md`, and a test holds that quantities times rates are the lines.
+         */
+        CostBasisDocument: {
+            /**
+             * Format: int32
+             * @description Machines owned.
+             */
+            count: number;
+            /**
+             * Format: double
+             * @description Of one, without tax.
+             */
+            price: number;
+            /**
+             * Format: double
+             * @description What the printed parts of one cost to make; 0 for none.
+             */
+            printed_parts_each: number;
+            /** @description The work of all of them in a month, if nothing fails. */
+            load: components["schemas"]["LoadDocument"];
+            /** @description What the machine's file says in place of the assumptions. */
+            upkeep: components["schemas"]["UpkeepDocument"];
         };
         /** @description An account line by line; `total` is their sum exactly. */
         CostDocument: {
@@ -891,6 +930,34 @@ export interface components {
              */
             misses_by_mm?: null | number;
         };
+        /** @description What work takes on one machine, if nothing fails. */
+        LoadDocument: {
+            /**
+             * Format: double
+             * @description Builds, each prepared and taken off by somebody.
+             */
+            builds: number;
+            /**
+             * Format: double
+             * @description Machine time, h.
+             */
+            hours: number;
+            /**
+             * Format: double
+             * @description Electricity, kWh.
+             */
+            energy_kwh: number;
+            /**
+             * Format: double
+             * @description Filament whose material has a price, in money.
+             */
+            priced_filament: number;
+            /**
+             * Format: double
+             * @description Filament without one, kg.
+             */
+            unpriced_kg: number;
+        };
         MachineChoiceDocument: {
             /** @description What a study file says. */
             value: string;
@@ -919,6 +986,10 @@ export interface components {
             builds?: null | components["schemas"]["BuildsDocument"];
             /** @description One for each material of the study it reaches. */
             cycles: components["schemas"]["CycleDocument"][];
+        };
+        MachineLoadDocument: {
+            machine: string;
+            load: components["schemas"]["LoadDocument"];
         };
         /** @description One machine with all the work it can make whole. */
         MachineSizingDocument: {
@@ -975,6 +1046,12 @@ export interface components {
              * @description What one project of the work costs on average, owning included.
              */
             per_project?: null | number;
+            /**
+             * Format: double
+             * @description In the currency of the study; null where it is not known.
+             */
+            price?: null | number;
+            basis?: null | components["schemas"]["CostBasisDocument"];
         };
         /** @description Machines that the app knows. */
         MachinesDocument: {
@@ -997,10 +1074,10 @@ export interface components {
         /** @description A share of the work by one measure, with its interval. */
         MeasureDocument: {
             /**
-             * @description parts, projects, projects_as_made, hours or mass.
+             * @description parts, projects, projects_as_made, hours, mass or money.
              * @enum {string}
              */
-            measure: "parts" | "projects" | "projects_as_made" | "hours" | "mass";
+            measure: "parts" | "projects" | "projects_as_made" | "hours" | "mass" | "money";
             /**
              * Format: double
              * @description Share that the machine can make; null where nothing has a weight.
@@ -1024,6 +1101,42 @@ export interface components {
              * @description Projects whose weight is not known.
              */
             left_out: number;
+        };
+        /** @description A share of machine hours or of money against the edge of a cube-shaped machine. */
+        MeasuredCurveDocument: {
+            /**
+             * @description hours or money.
+             * @enum {string}
+             */
+            measure: "hours" | "money";
+            /**
+             * @description fits or can_make.
+             * @enum {string}
+             */
+            kind: "fits" | "can_make";
+            heat?: null | components["schemas"]["HeatDocument"];
+            /** @description Ids of the study's machines that heat like that. */
+            like: string[];
+            /**
+             * Format: double
+             * @description Hours, or money in the currency of `sizing`, of all the work in a month.
+             */
+            total: number;
+            /**
+             * Format: int32
+             * @description Projects of which nothing is known and which are therefore not in it.
+             */
+            left_out: number;
+            /** @description From each edge on (until the next). */
+            steps: components["schemas"]["MeasuredStepDocument"][];
+        };
+        MeasuredStepDocument: {
+            /** Format: double */
+            edge_mm: number;
+            /** @description Made without a compromise. */
+            fits: components["schemas"]["AmountDocument"];
+            /** @description Made with or without one. */
+            with_compromise: components["schemas"]["AmountDocument"];
         };
         /** @description The cheapest set of machines for the aim. */
         MixDocument: {
@@ -1087,6 +1200,7 @@ export interface components {
             hours_of_one: number;
             /** Format: double */
             price_each?: null | number;
+            load?: null | components["schemas"]["LoadDocument"];
         };
         /** @description A simplified mesh to look at, in whole steps from its least corner: fine enough for the eye, small in the file. */
         ModelDocument: {
@@ -1358,10 +1472,48 @@ export interface components {
             rotation: number[];
             translation_mm: number[];
         };
+        /** @description The most of the work that one machine of the study takes, against what it may cost. Price is not size. */
+        PriceCurveDocument: {
+            /**
+             * @description projects, hours or money.
+             * @enum {string}
+             */
+            measure: "projects" | "hours" | "money";
+            /**
+             * @description fits or can_make, the latter with heat, walls and the rules of the place.
+             * @enum {string}
+             */
+            kind: "fits" | "can_make";
+            /**
+             * Format: double
+             * @description Projects, or hours or money in a month.
+             */
+            total: number;
+            /**
+             * Format: int32
+             * @description Projects of which nothing is known and which are therefore not in it.
+             */
+            left_out: number;
+            /** @description From each price on (until the next). */
+            steps: components["schemas"]["PriceStepDocument"][];
+        };
         PriceDocument: {
             /** Format: double */
             amount: number;
             currency: string;
+        };
+        PriceStepDocument: {
+            /**
+             * Format: double
+             * @description In the currency of `sizing`.
+             */
+            price: number;
+            /** @description Id of the machine that takes most without a compromise for up to this price. */
+            fits_machine: string;
+            fits: components["schemas"]["AmountDocument"];
+            /** @description Id of the one that takes most with or without one. */
+            machine: string;
+            with_compromise: components["schemas"]["AmountDocument"];
         };
         ProjectDocument: {
             id: string;
@@ -1392,6 +1544,21 @@ export interface components {
             /** @description Id of the part that decides, null where none does. */
             decided_by?: null | string;
             reason: string;
+        };
+        /** @description What a project weighs. */
+        ProjectWeightDocument: {
+            /** @description Its id. */
+            project: string;
+            /**
+             * Format: double
+             * @description By the shortest time of any machine; null where none is known.
+             */
+            hours_per_month?: null | number;
+            /**
+             * Format: double
+             * @description By the least cost of any machine with a price; null where none is known.
+             */
+            money_per_month?: null | number;
         };
         /** @description Why a request was not carried out. */
         RefusalDocument: {
@@ -1466,6 +1633,8 @@ export interface components {
             cost?: null | number;
             /** Format: double */
             hours?: null | number;
+            /** @description The set made once on each machine that makes all of it, where a price and all times are known. */
+            loads?: components["schemas"]["MachineLoadDocument"][];
         };
         /** @description An assumption changed within its doubt. */
         SensitivityDocument: {
@@ -1574,6 +1743,12 @@ export interface components {
             assumptions: components["schemas"]["AssumptionDocument"][];
             /** @description The decision on one page. */
             sheet: components["schemas"]["SheetDocument"];
+            /** @description Machine hours and money against the edge of a cube-shaped machine. */
+            curves?: components["schemas"]["MeasuredCurveDocument"][];
+            /** @description Projects, hours and money against the price of a machine. */
+            price_curves?: components["schemas"]["PriceCurveDocument"][];
+            /** @description What each project weighs in those, in the order of the work. */
+            weights?: components["schemas"]["ProjectWeightDocument"][];
         };
         StageDoneDocument: {
             stage: string;
@@ -1692,6 +1867,24 @@ export interface components {
         UnusableDocument: {
             file: string;
             error: string;
+        };
+        /** @description What a machine's file says of owning it; null leaves it to the assumptions. */
+        UpkeepDocument: {
+            /** Format: double */
+            life_years?: null | number;
+            /** Format: double */
+            residual_share?: null | number;
+            /** Format: double */
+            assemble_h?: null | number;
+            /** Format: double */
+            tune_h_per_year?: null | number;
+            /** Format: double */
+            maintain_h_per_100h?: null | number;
+            /**
+             * Format: double
+             * @description In money; where it is silent the assumption is a share of the price.
+             */
+            wear_per_100h?: null | number;
         };
         /** @description What became of files that were sent. */
         UploadDocument: {

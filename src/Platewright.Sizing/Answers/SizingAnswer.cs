@@ -13,6 +13,18 @@ public sealed record SizingAnswer(
     ImmutableArray<BreakEvenAnswer> BreakEvens, TurnRoundAnswer? TurnRound, ImmutableArray<ImmutableArray<OrderAnswer>> Orders,
     ImmutableArray<SelfMaking> SelfMaking, MixAnswered? Mix)
 {
+    /// <summary>What a month of each project costs.</summary>
+    public ImmutableArray<double?> WorkCosts { get; init; } = [];
+
+    /// <summary>Hours and money against the size of a machine.</summary>
+    public ImmutableArray<MeasuredCurve> Curves { get; init; } = [];
+
+    /// <summary>Projects, hours and money against the price of a machine.</summary>
+    public ImmutableArray<PriceCurve> PriceCurves { get; init; } = [];
+
+    /// <summary>What the printed parts of each machine cost to make, 0 for none.</summary>
+    public ImmutableArray<decimal> PrintedParts { get; init; } = [];
+
     /// <summary>The main flow: each answer from the case and those before it.</summary>
     public static SizingAnswer Of(SizingCase c, CancellationToken cancel)
     {
@@ -21,7 +33,8 @@ public sealed record SizingAnswer(
         cancel.ThrowIfCancellationRequested();
         // The mix takes as long as all the others together and needs none of them.
         Task<MixAnswered?> mixing = Task.Run(() => MixAnswered.Of(c, work, printedParts, cancel), cancel);
-        ImmutableArray<MeasuredCoverage> coverage = MeasuredCoverage.Of(c.Projects, c.Machines.Length, c.Work, c.Confidence);
+        ImmutableArray<double?> costs = Covering.WorkCosts.Of(c);
+        ImmutableArray<MeasuredCoverage> coverage = MeasuredCoverage.Of(c.Projects, c.Machines.Length, c.Work, c.Confidence, costs);
         Draws draws = Draws.Of(c.Costs, c.Machines.Length);
         ImmutableArray<LargerAnswer> larger = LargerAnswer.Of(c);
         SizingAnswer answer = new(
@@ -31,7 +44,13 @@ public sealed record SizingAnswer(
             TurnRoundAnswer.Of(c),
             [.. c.Orders.Select(o => OrderAnswer.Of(c, o))],
             [.. c.PrintedParts.Select(s => Answers.SelfMaking.Of(c, s))],
-            Mix: null);
+            Mix: null)
+        {
+            WorkCosts = costs,
+            Curves = MeasuredCurve.Of(c, costs),
+            PriceCurves = PriceCurve.Of(c, costs),
+            PrintedParts = printedParts,
+        };
         return answer with { Mix = mixing.GetAwaiter().GetResult() };
     }
 

@@ -15,7 +15,11 @@ namespace Platewright.Sizing.Cases;
 public sealed record SizingCase(
     ImmutableArray<SizedMachine> Machines, ImmutableArray<WorkProject> Projects, ImmutableArray<PrintedSet> PrintedParts,
     ImmutableArray<SizedProject> Sized, WorkStatement Work, Place Place, Aim Aim, CostAssumptions Costs,
-    ImmutableArray<Order> Orders, ImmutableArray<SameMoneyQuestion> SameMoney, double Confidence, double BeadWidthMm);
+    ImmutableArray<Order> Orders, ImmutableArray<SameMoneyQuestion> SameMoney, double Confidence, double BeadWidthMm)
+{
+    /// <summary>Ways of heating among the machines, each with a curve of its own.</summary>
+    public ImmutableArray<HeatLevel> Heats { get; init; } = [];
+}
 
 /// <summary>The printed parts of a machine, as a project.</summary>
 /// <param name="Of">Name or id of the machine they are for; it need not be one of the study.</param>

@@ -17,4 +17,7 @@ public enum Measure
 
     /// <summary>Filament in a month, g, by the least of any machine; of whole projects.</summary>
     Mass,
+
+    /// <summary>What the work costs in a month, by the least of any machine with a price; of whole projects.</summary>
+    Money,
 }

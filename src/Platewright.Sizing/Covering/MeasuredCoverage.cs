@@ -20,11 +20,15 @@ public sealed record MeasuredCoverage(
     /// <param name="machines">How many, 0 or more.</param>
     /// <param name="statement">What the projects stand for.</param>
     /// <param name="confidence">Of the intervals, greater than 0 and less than 1.</param>
+    /// <param name="money">
+    /// What each project costs in a month, see <see cref="WorkCosts"/>; null where no prices are known at all.
+    /// </param>
     /// <returns>By measure, then by machine.</returns>
     /// <exception cref="ArgumentException">A project has another number of answers.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The population is smaller than the sample.</exception>
     public static ImmutableArray<MeasuredCoverage> Of(
-        IReadOnlyList<WorkProject> projects, int machines, WorkStatement statement, double confidence)
+        IReadOnlyList<WorkProject> projects, int machines, WorkStatement statement, double confidence,
+        IReadOnlyList<double?>? money = null)
     {
         if (projects.FirstOrDefault(p => p.CanMake.Length != machines || p.Fits.Length != machines) is { } odd)
             throw new ArgumentException($"Expected {machines} answers, found others at {odd.Id}.", nameof(projects));
@@ -47,16 +51,22 @@ public sealed record MeasuredCoverage(
                 .. Enumerable.Range(0, machines).Select(machine => projects
                     .Select(p => Weighing.Covered(p, machine, measure, strictly)).ToArray()),
             ];
-            if (measure == Measure.Projects) return [.. covered.Select(c => Plain((int)c.Sum()))];
-            double?[] weights = [.. projects.Select(p => Weighing.Weight(p, measure))];
-            return WeightedShare.Of(weights, covered, resamples, confidence, population);
+            double?[] weights = [.. projects.Select((p, i) => Weighing.Weight(p, measure, money?[i]))];
+            return SharesOf(measure, weights, covered, resamples, confidence, population);
         }
+    }
+
+    /// <summary>Shares of several machines: plain projects by Wilson's interval, everything else by <see cref="WeightedShare"/>.</summary>
+    internal static ImmutableArray<WeightedShare> SharesOf(
+        Measure measure, double?[] weights, double[][] covered, Resamples resamples, double confidence, int? population)
+    {
+        return measure == Measure.Projects
+            ? [.. covered.Select(c => Plain((int)c.Sum()))]
+            : WeightedShare.Of(weights, covered, resamples, confidence, population);
 
         WeightedShare Plain(int count)
         {
-            Share share = population is { } whole
-                ? Share.Wilson(count, projects.Count, confidence, whole)
-                : Share.Wilson(count, projects.Count, confidence);
+            Share share = Share.Wilson(count, weights.Length, confidence, population);
             return new WeightedShare(count, share.Of, share.Low, share.High, share.Of, 0);
         }
     }

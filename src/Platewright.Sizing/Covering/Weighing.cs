@@ -3,18 +3,20 @@ using Platewright.Sizing.Cases;
 namespace Platewright.Sizing.Covering;
 
 /// <summary>What one project counts by a measure, and how much of that a machine takes.</summary>
-internal static class Weighing
+public static class Weighing
 {
     private const double SecondsPerHour = 3600;
 
     /// <summary>In the unit of the measure; null where it is not known.</summary>
-    public static double? Weight(WorkProject project, Measure measure) => measure switch
+    /// <param name="money">What it costs in a month, see <see cref="WorkCosts"/>; null where it is not known.</param>
+    public static double? Weight(WorkProject project, Measure measure, double? money) => measure switch
     {
         Measure.Parts => Total(project, _ => 1),
         Measure.Projects => 1,
         Measure.ProjectsAsMade => project.PerMonth,
         Measure.Hours => project.PerMonth * Total(project, i => i.ReferenceS / SecondsPerHour),
         Measure.Mass => project.PerMonth * Total(project, i => i.ReferenceG),
+        Measure.Money => money,
         _ => throw new ArgumentOutOfRangeException(nameof(measure), measure, "No such measure."),
     };
 
@@ -31,7 +33,7 @@ internal static class Weighing
         return project.CanMake[machine] && Taken(project.Fits[machine], strictly) ? 1 : 0;
     }
 
-    private static bool Taken(FitClass? fit, bool strictly) =>
+    public static bool Taken(FitClass? fit, bool strictly) =>
         fit == FitClass.Fits || (!strictly && fit == FitClass.Compromise);
 
     private static double? Total(WorkProject project, Func<WorkItem, double?> each) =>

@@ -84,6 +84,17 @@ public sealed class Resamples
         return totals;
     }
 
+    /// <summary>Adds count · number of one project to the totals of all resamples.</summary>
+    /// <param name="totals">One for each draw.</param>
+    /// <param name="project">Its place in the sample.</param>
+    /// <param name="number">Finite.</param>
+    internal void Add(double[] totals, int project, double number)
+    {
+        if (number == 0) return;
+        ReadOnlySpan<ushort> drawn = _counts.AsSpan(project * Draws, Draws);
+        for (int draw = 0; draw < totals.Length; draw++) totals[draw] += drawn[draw] * number;
+    }
+
     private static void Add(double[] totals, double[] counts, double number)
     {
         Span<Vector<double>> wide = MemoryMarshal.Cast<double, Vector<double>>(totals.AsSpan());

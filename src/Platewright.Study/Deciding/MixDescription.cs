@@ -3,6 +3,7 @@ using System.Globalization;
 using Platewright.Sizing.Answers;
 using Platewright.Sizing.Cases;
 using Platewright.Sizing.Mixing;
+using Platewright.Sizing.Money;
 using Platewright.Study.Documents;
 
 namespace Platewright.Study.Deciding;
@@ -34,7 +35,7 @@ internal sealed class MixDescription(SizingAnswer answer, MixAnswered mixed)
                 MixStatus.Unreachable => "unreachable",
                 _ => "undecided",
             },
-            a.RelativeGap, Machines(mix.Counts, mix.HoursUsed), Case.Aim.CoverShare, mix.CoveredShare, a.ReachBound,
+            a.RelativeGap, Loaded(mix), Case.Aim.CoverShare, mix.CoveredShare, a.ReachBound,
             Blocking(a),
             mix.MonthlyCost, mix.MachineCost, mix.RunningCost, mix.Price, mix.Price + MonthsPerYear * running, mix.FloorM2, mix.PeakW,
             [.. left.OrderByDescending(p => p.PerMonth).ThenBy(p => p.Index).Select(p => p.Name)],
@@ -100,6 +101,28 @@ internal sealed class MixDescription(SizingAnswer answer, MixAnswered mixed)
                 Case.Machines[g.Key].Id, Case.Machines[g.Key].Name, g.Sum(k => counts[k]), g.Where(k => Asked.KindOwned[k]).Sum(k => counts[k]),
                 hours is { } used ? g.Sum(k => used[k]) : 0, answer.Work[g.Key].HoursOfOne, Case.Machines[g.Key].Price)),
     ];
+
+    private IReadOnlyList<MixMachineDocument> Loaded(MachineMix mix)
+    {
+        Load[] loads = [.. Case.Machines.Select(_ => Load.None)];
+        for (int i = 0; i < Asked.Projects.Length; i++)
+        {
+            WorkProject project = Case.Projects[Asked.Projects[i]];
+            for (int j = 0; j < project.Items.Length; j++)
+            {
+                if (mix.KindOfJob[i][j] is not (>= 0 and { } kind)) continue;
+                int machine = Asked.KindMachine[kind];
+                loads[machine] += project.Items[j].Quantity * project.PerMonth * Loads.Of(project.Items[j].On[machine]!)!.Value;
+            }
+        }
+        return
+        [
+            .. Machines(mix.Counts, mix.HoursUsed).Select(m => m with
+            {
+                Load = SizingDescription.Of(loads[Case.Machines.ToList().FindIndex(x => x.Id == m.Machine)]),
+            }),
+        ];
+    }
 
     private string Said(ImmutableArray<int>? counts) => counts is { } known
         ? string.Join(" and ", Machines(known, null).Select(m => string.Create(CultureInfo.InvariantCulture, $"{m.Count} × {m.Name}")))

@@ -34,7 +34,10 @@ internal static class SizingCases
             [.. plan.Orders.Select(o => Order(o, projects)).OfType<Order>()],
             [.. plan.SameMoney.Select(q => new SameMoneyQuestion(IndexOf(q.OneId), IndexOf(q.ManyId), q.Many))],
             study.Plan.Options.Confidence,
-            study.Plan.Options.BeadWidthMm);
+            study.Plan.Options.BeadWidthMm)
+        {
+            Heats = HeatLevel.Of(study.Machines),
+        };
 
         double Rate(Frequency f) => f.PerMonth ?? f.ShareOfWork * shared ?? silent;
 

@@ -31,7 +31,12 @@ internal sealed class SizingDescription(SizingAnswer answer, SizingPlan plan, IR
         [.. answer.SelfMaking.Select(Of)],
         Mixed?.Sensitivities() ?? [],
         Assumptions.Of(plan.Costs),
-        new SheetDocument("", [], [], [], [], [], [], []));
+        new SheetDocument("", [], [], [], [], [], [], []))
+    {
+        Curves = CurvesDescription.BySize(answer),
+        PriceCurves = CurvesDescription.ByPrice(answer),
+        Weights = CurvesDescription.Weights(answer),
+    };
 
     private int OrderIndex(OrderPlan order) =>
         Case.Projects.ToList().FindIndex(p => string.Equals(p.Name, order.Project, StringComparison.OrdinalIgnoreCase));
@@ -64,8 +69,20 @@ internal sealed class SizingDescription(SizingAnswer answer, SizingPlan plan, IR
             work.Needed, machine.FloorM2, machine.NoiseDb, machine.Exhaust is { } e ? Platewright.Machines.Exhausts.Word(e) : null,
             peak > 0 ? peak : null, WarmUp(m), TurnRound(m), work.Account is { } account ? Of(account) : null, work.Upfront, work.FirstYear,
             answer.Interval[m]?.Low, answer.Interval[m]?.High,
-            work.Account is not null && rate > 0 ? Math.Round(work.Account.Total / (decimal)rate, 4) : null);
+            work.Account is not null && rate > 0 ? Math.Round(work.Account.Total / (decimal)rate, 4) : null)
+        {
+            Price = machine.Price,
+            Basis = work.Account is null
+                ? null
+                : new CostBasisDocument(work.Needed, machine.Price!.Value, answer.PrintedParts[m], Of(work.Month), Of(machine.Upkeep)),
+        };
     }
+
+    public static LoadDocument Of(Load load) =>
+        new(load.Builds, load.Hours, load.EnergyKwh, load.PricedFilament, load.UnpricedKg);
+
+    private static UpkeepDocument Of(Platewright.Machines.Upkeep u) =>
+        new(u.LifeYears, u.ResidualShare, u.AssembleH, u.TuneHPerYear, u.MaintainHPer100H, u.WearPer100H);
 
     /// <summary>Mean over the builds of the machine, by how often they are made.</summary>
     private double? WarmUp(int machine)
@@ -92,15 +109,7 @@ internal sealed class SizingDescription(SizingAnswer answer, SizingPlan plan, IR
     }
 
     private static MeasureDocument Of(MeasuredCoverage c) => new(
-        c.Measure switch
-        {
-            Measure.Parts => "parts",
-            Measure.Projects => "projects",
-            Measure.ProjectsAsMade => "projects_as_made",
-            Measure.Hours => "hours",
-            _ => "mass",
-        },
-        c.CanMake.Value, c.CanMake.Low, c.CanMake.High, c.WithoutCompromise.Value, c.WithoutCompromise.Low, c.WithoutCompromise.High,
+        CurvesDescription.Word(c.Measure), c.CanMake.Value, c.CanMake.Low, c.CanMake.High, c.WithoutCompromise.Value, c.WithoutCompromise.Low, c.WithoutCompromise.High,
         c.CanMake.LeftOut);
 
     public static CostDocument Of(CostAccount a) => new(
@@ -164,5 +173,13 @@ internal sealed class SizingDescription(SizingAnswer answer, SizingPlan plan, IR
 
     private SelfMakingDocument Of(SelfMaking s) => new(
         s.Set.Of, s.Set.Set.Items.Sum(i => i.Quantity), [.. s.Alone.Select(m => Case.Machines[m].Id)],
-        [.. s.Together.Select(set => set.Select(m => Case.Machines[m].Id).ToArray())], s.Missing, s.Cost, s.Hours);
+        [.. s.Together.Select(set => set.Select(m => Case.Machines[m].Id).ToArray())], s.Missing, s.Cost, s.Hours)
+    {
+        Loads =
+        [
+            .. s.Alone.Where(m => Case.Machines[m].Price is not null).Select(m => (Machine: m, Load: Loads.Of(s.Set.Set, m)))
+                .Where(x => x.Load is not null)
+                .Select(x => new MachineLoadDocument(Case.Machines[x.Machine].Id, Of(x.Load!.Value))),
+        ],
+    };
 }

@@ -48,6 +48,7 @@ internal sealed class SizingStage(StageRunner runner)
             c.SameMoney,
             c.Confidence,
             c.BeadWidthMm,
+            c.Heats,
             plan,
             bundled = bundled.Select(b => new { b.Name, b.CanMake }),
             names,

@@ -25,7 +25,17 @@ public sealed record SizingDocument(
     IReadOnlyList<LevelDocument> Levels, IReadOnlyList<LargerDocument> Larger, IReadOnlyList<SameMoneyDocument> SameMoney,
     IReadOnlyList<BreakEvenDocument> BreakEvens, MixDocument? Mix, IReadOnlyList<FrontPointDocument> Front,
     IReadOnlyList<OrderDocument> Orders, IReadOnlyList<SelfMakingDocument> SelfMaking,
-    IReadOnlyList<SensitivityDocument> Sensitivity, IReadOnlyList<AssumptionDocument> Assumptions, SheetDocument Sheet);
+    IReadOnlyList<SensitivityDocument> Sensitivity, IReadOnlyList<AssumptionDocument> Assumptions, SheetDocument Sheet)
+{
+    /// <summary>Machine hours and money against the edge of a cube-shaped machine.</summary>
+    public IReadOnlyList<MeasuredCurveDocument> Curves { get; init; } = [];
+
+    /// <summary>Projects, hours and money against the price of a machine.</summary>
+    public IReadOnlyList<PriceCurveDocument> PriceCurves { get; init; } = [];
+
+    /// <summary>What each project weighs in those, in the order of the work.</summary>
+    public IReadOnlyList<ProjectWeightDocument> Weights { get; init; } = [];
+}
 
 /// <param name="Sample">Whether the projects are a sample of more work like them.</param>
 /// <param name="Population">Projects in all that work; null where not known.</param>
@@ -62,15 +72,23 @@ public sealed record AimDocument(
 public sealed record MachineSizingDocument(
     string Machine, IReadOnlyList<MeasureDocument> Coverage, ShareDocument WithoutWanted, double HoursPerMonth, double HoursOfOne,
     int Needed, double? FloorM2, double? NoiseDb, string? Exhaust, double? PeakW, double? WarmUpS, TurnRoundDocument? TurnRound,
-    CostDocument? PerMonth, decimal? Upfront, decimal? FirstYear, double? LowPerMonth, double? HighPerMonth, decimal? PerProject);
+    CostDocument? PerMonth, decimal? Upfront, decimal? FirstYear, double? LowPerMonth, double? HighPerMonth, decimal? PerProject)
+{
+    /// <summary>In the currency of the study; null where it is not known.</summary>
+    public decimal? Price { get; init; }
+
+    /// <summary>What <see cref="PerMonth"/> is reckoned from; null as that.</summary>
+    public CostBasisDocument? Basis { get; init; }
+}
 
 /// <summary>A share of the work by one measure, with its interval.</summary>
-/// <param name="Measure">parts, projects, projects_as_made, hours or mass.</param>
+/// <param name="Measure">parts, projects, projects_as_made, hours, mass or money.</param>
 /// <param name="CanMake">Share that the machine can make; null where nothing has a weight.</param>
 /// <param name="Fits">Of it without a compromise.</param>
 /// <param name="LeftOut">Projects whose weight is not known.</param>
 public sealed record MeasureDocument(
-    [property: AllowedValues("parts", "projects", "projects_as_made", "hours", "mass")] string Measure, double? CanMake, double Low, double High, double? Fits, double FitsLow, double FitsHigh, int LeftOut);
+    [property: AllowedValues("parts", "projects", "projects_as_made", "hours", "mass", "money")] string Measure, double? CanMake,
+    double Low, double High, double? Fits, double FitsLow, double FitsHigh, int LeftOut);
 
 /// <summary>From the model changed to the part in hand.</summary>
 /// <param name="Part">Which part.</param>
@@ -153,7 +171,12 @@ public sealed record MixDocument(
     double FloorM2, double PeakW, IReadOnlyList<string> NotMade, IReadOnlyList<string> Excluded);
 
 /// <param name="Owned">How many of <paramref name="Count"/> are there already.</param>
-public sealed record MixMachineDocument(string Machine, string Name, int Count, int Owned, double HoursUsed, double HoursOfOne, decimal? PriceEach);
+public sealed record MixMachineDocument(
+    string Machine, string Name, int Count, int Owned, double HoursUsed, double HoursOfOne, decimal? PriceEach)
+{
+    /// <summary>What the mix gives it to make in a month; null on the front, where nothing is given out.</summary>
+    public LoadDocument? Load { get; init; }
+}
 
 /// <param name="Counts">Machines with their numbers.</param>
 /// <param name="CheapestFor">The share of what can be reached that it is proved or nearly the cheapest for; null for the others.</param>
@@ -182,7 +205,11 @@ public sealed record OrderOnDocument(
 /// <param name="Cost">On the cheapest machine that makes all; null where none does or no time is known.</param>
 public sealed record SelfMakingDocument(
     string Of, int Parts, IReadOnlyList<string> Alone, IReadOnlyList<IReadOnlyList<string>> Together, IReadOnlyList<string> Missing,
-    decimal? Cost, double? Hours);
+    decimal? Cost, double? Hours)
+{
+    /// <summary>The set made once on each machine that makes all of it, where a price and all times are known.</summary>
+    public IReadOnlyList<MachineLoadDocument> Loads { get; init; } = [];
+}
 
 /// <summary>An assumption changed within its doubt.</summary>
 /// <param name="Assumption">Its key, as <c>cost.failure_share</c>.</param>

@@ -19,5 +19,5 @@ public sealed record Stage(string Name, int Version)
     public static readonly Stage Estimate = new("estimate", 4);
 
     /// <summary>Which machine or mix the work needs, for the whole study.</summary>
-    public static readonly Stage Size = new("size", 3);
+    public static readonly Stage Size = new("size", 4);
 }

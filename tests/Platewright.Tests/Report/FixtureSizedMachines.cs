@@ -1,3 +1,6 @@
+using Platewright.Machines;
+using Platewright.Sizing.Cases;
+using Platewright.Sizing.Money;
 using Platewright.Study.Documents;
 
 namespace Platewright.Tests.Report;
@@ -10,12 +13,17 @@ internal static class FixtureSizedMachines
         int made = projects.Count(p => p.Verdicts.Single(v => v.Machine == machine.Id).CanMake);
         ShareDocument all = FixtureProjects.Wilson(made, projects.Count);
         decimal? price = machine.Price?.Amount;
-        CostDocument? cost = price is { } p ? Account(p, made) : null;
+        (CostDocument PerMonth, CostBasisDocument Basis)? account = price is { } p ? Account(p, made) : null;
+        CostDocument? cost = account?.PerMonth;
         double? total = cost is null ? null : (double)cost.Total;
         return new(machine.Id, Coverage(all, projects.Count), FixtureProjects.Wilson(made, projects.Count), 6.5 * made, 380, made > 0 ? 1 : 0,
             machine.FootprintMm is [var x, var y] ? x * (y + 250) / 1e6 : null, index == 2 ? 52 : null, machine.Enclosed is true ? "filter" : null,
             index == 0 ? null : 180 + 150 * index, index == 0 ? null : 150 + 90 * index, TurnRound(index), cost, price * 1.19m,
-            price is null ? null : price * 1.19m + 12 * cost!.Running, total * 0.82, total * 1.31, made == 0 ? null : (cost?.Total ?? 0) / made);
+            price is null ? null : price * 1.19m + 12 * cost!.Running, total * 0.82, total * 1.31, made == 0 ? null : (cost?.Total ?? 0) / made)
+        {
+            Price = price,
+            Basis = account?.Basis,
+        };
     }
 
     private static MeasureDocument[] Coverage(ShareDocument all, int projects)
@@ -27,7 +35,7 @@ internal static class FixtureSizedMachines
         [
             Of("parts", 0.3 + 0.65 * p, 0.12, 0), Of("projects", p, (all.High - all.Low) / 2, 0),
             Of("projects_as_made", Math.Sqrt(p), 0.18, projects / 5), Of("hours", p * 0.9, 0.22, 1),
-            new("mass", null, 0, 1, null, 0, 1, projects),
+            new("mass", null, 0, 1, null, 0, 1, projects), Of("money", p * 0.85, 0.2, 1),
         ];
     }
 
@@ -39,12 +47,18 @@ internal static class FixtureSizedMachines
             release, 120, 3, index >= 4 ? 2 : 3, 4);
     }
 
-    private static CostDocument Account(decimal price, int made)
+    /// <summary>The work of a month, and what it costs with the usual assumptions.</summary>
+    private static (CostDocument PerMonth, CostBasisDocument Basis) Account(decimal price, int made)
     {
-        decimal purchase = decimal.Round(price * 0.8m / 60, 2), owningTax = decimal.Round(purchase * 0.19m, 2);
-        decimal filament = 6.4m * made, energy = 0.9m * made, handling = 3.2m * made, failed = 0.8m * made;
-        decimal workTax = decimal.Round(filament * 0.19m, 2), wear = 1.5m, running = 4 + wear + energy + filament + handling + failed + workTax;
-        return new(purchase, 0.6m, 1.1m, 2, owningTax, 4, wear, energy, filament, handling, failed, workTax, running,
-            purchase + 0.6m + 1.1m + 2 + owningTax + running);
+        Load load = new(3 * made, 6.5 * made, 1.4 * made, true, 5.1 * made, 0.12 * made);
+        SizedMachine sized = new("any", "any", 200, price, null, null, null, new Upkeep { TuneHPerYear = 3 });
+        CostAccount account = CostAccount.Of(sized, 1, load, CostNumbers.Usual(new CostAssumptions()), PrintedParts);
+        return (
+            new(account.Purchase, account.PrintedParts, account.Assembling, account.Tuning, account.OwningTax, account.Maintaining,
+                account.Wear, account.Energy, account.Filament, account.Handling, account.FailedBuilds, account.WorkTax, account.Running,
+                account.Total),
+            new(1, price, PrintedParts, FixtureLoads.Of(load), new(null, null, null, 3, null, null)));
     }
+
+    private const decimal PrintedParts = 24;
 }

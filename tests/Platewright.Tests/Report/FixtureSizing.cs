@@ -1,3 +1,5 @@
+using Platewright.Sizing.Money;
+using Platewright.Study.Deciding;
 using Platewright.Study.Documents;
 
 namespace Platewright.Tests.Report;
@@ -56,11 +58,7 @@ internal static class FixtureSizing
             new("cost.life_years", "years a machine is used", 5, 3, 8, "1 × Open 210, 1 × Closed 330",
                 "1 × Open 210, 1 × Closed 330", "1 × Open 210, 1 × Closed 330", 160.60m, 219.40m, false),
         ],
-        [
-            new("cost.failure_share", "share of builds that fail", "", 0.08, 0.03, 0.2, "assumed for a shared workshop; count your own"),
-            new("cost.energy_price", "price of energy", "EUR/kWh", 0.32, 0.22, 0.45, "the study file"),
-            new("cost.life_years", "years a machine is used", "a", 5, 3, 8, "common practice, no source"),
-        ],
+        Assumptions.Of(new CostAssumptions()),
         FixtureSheet.Made);
 
     private static MixMachineDocument[] Mixed =>
@@ -70,7 +68,7 @@ internal static class FixtureSizing
     ];
 
     private static MixMachineDocument Of(string id, string name, int count, int owned, double hours) =>
-        new(id, name, count, owned, hours, 380, null);
+        new(id, name, count, owned, hours, 380, null) { Load = FixtureLoads.OfHours(hours) };
 
     private static LevelDocument Level(double share, IReadOnlyList<ProjectDocument> projects, CurveDocument fits)
     {

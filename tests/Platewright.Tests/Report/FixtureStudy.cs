@@ -58,7 +58,7 @@ internal static class FixtureStudy
             Projects = projects,
             Parts = parts,
             Curves = curves,
-            Sizing = FixtureSizing.Of(machines, projects, curves),
+            Sizing = FixtureCurves.Added(FixtureSizing.Of(machines, projects, curves), machines, projects, curves),
             Alike = [new("scaled", [parts[0].Id, parts[1].Id], 0.92, "Shelf bracket, left is Shelf bracket, right at 92 %.")],
             Unusable = [new("jigs/old-clamp.stl", "Byte 84: the file says 12,408 triangles and ends after 911; export it again.")],
             Notes = ["Fourteen projects say little about work you never tried: wanted parts stand in for it only where you "

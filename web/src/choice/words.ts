@@ -46,6 +46,7 @@ export const measureWords: Record<Measure['measure'], string> = {
   projects_as_made: 'projects as often as they are made',
   hours: 'machine hours',
   mass: 'filament by mass',
+  money: 'what the work costs',
 };
 
 export const limitWords: Record<Limit, string> = {

@@ -46,6 +46,19 @@ export function price(machine: Machine): string | null {
   return new Intl.NumberFormat(undefined, { style: 'currency', currency, maximumFractionDigits: 0 }).format(amount);
 }
 
+const currencies = new Map<string, Intl.NumberFormat>();
+/** An amount, whole from 100 on. */
+export function money(amount: number, currency: string): string {
+  const digits = Math.abs(amount) >= 100 || amount === 0 ? 0 : 2;
+  const key = `${currency} ${digits}`;
+  let format = currencies.get(key);
+  if (!format) {
+    const options = { style: 'currency', currency, maximumFractionDigits: digits, minimumFractionDigits: digits } as const;
+    currencies.set(key, (format = new Intl.NumberFormat(undefined, options)));
+  }
+  return format.format(amount);
+}
+
 export function volume(machine: Machine): string {
   const v = machine.build_volume;
   if (v.shape === 'box') return sizes(v.size_mm!);

@@ -1,10 +1,10 @@
-import { workOf } from '../common/parts';
 import type { Machine, Study } from '../study';
 import { price } from '../common/format';
 import { textWidth } from '../common/measure';
 import { shortName } from '../common/names';
 import { placeLabels, spreadMarks, type Placed } from './labels';
-import { ownCount, type Question } from './question';
+import { ownAmount, type Question } from './question';
+import { amountOf } from './saying';
 import type { Domain } from './scale';
 
 export const NAME_PX = 14;
@@ -37,9 +37,9 @@ export interface LineLayout {
   top: number;
   bottom: number;
   laneTop: (lane: number) => number;
-  x: (mm: number) => number;
+  x: (at: number) => number;
   y: (share: number) => number;
-  mm: (x: number) => number;
+  at: (x: number) => number;
   marks: MachineMark[];
   named: boolean;
 }
@@ -48,29 +48,30 @@ export function layoutLine(study: Study, q: Question, domain: Domain, width: num
   const narrow = width < ROOM_FOR_NAMES_PX;
   const left = narrow ? 40 : 52;
   const right = width - (narrow ? 12 : 40);
-  const x = (mm: number) => left + ((right - left) * (mm - domain.from)) / (domain.to - domain.from);
-  const total = Math.max(1, workOf(study).length);
-  const order = [...study.machines].sort((a, b) => a.edge_mm - b.edge_mm);
+  const x = (at: number) => left + ((right - left) * (at - domain.from)) / (domain.to - domain.from);
+  const total = q.curve.total > 0 ? q.curve.total : 1;
+  const stands = (m: Machine) => q.axis.of(m) ?? 0;
+  const order = study.machines.filter((m) => q.axis.of(m) != null).sort((a, b) => stands(a) - stands(b));
   const details = order.map((m) => {
-    const own = ownCount(study, m, q);
-    return { own, text: [price(m), `${own} of ${total}`].filter(Boolean).join(' · ') };
+    const own = ownAmount(study, m, q);
+    return { own, text: [price(m), amountOf(own, total, q.counted)].filter(Boolean).join(' · ') };
   });
   const labels = narrow ? null : placeLabels(
     order.map((m, i) => ({
-      x: x(m.edge_mm),
+      x: x(stands(m)),
       width: Math.max(textWidth(shortName(study, m), NAME_PX, 600), textWidth(details[i].text, PRICE_PX)) + 4,
     })), left, width - 2, LANES);
   const lanes = labels ? Math.max(0, ...labels.map((l) => l.lane + 1)) : 0;
   const top = lanes * LANE_PX + 18;
   const bottom = top + (narrow ? 220 : 290);
   const y = (share: number) => bottom - (bottom - top) * share;
-  const points = order.map((m, i) => ({ x: x(m.edge_mm), y: y(details[i].own / total) }));
+  const points = order.map((m, i) => ({ x: x(stands(m)), y: y(details[i].own / total) }));
   const letters = spreadMarks(points, 19);
   return {
     width, left, right, top, bottom, x, y,
     height: bottom + RULE_PX + TAG_PX + 4,
     laneTop: (lane) => top - 18 - (lane + 1) * LANE_PX + 4,
-    mm: (px) => domain.from + ((px - left) / (right - left)) * (domain.to - domain.from),
+    at: (px) => domain.from + ((px - left) / (right - left)) * (domain.to - domain.from),
     named: labels !== null,
     marks: order.map((machine, i) => ({
       machine,

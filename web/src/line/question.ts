@@ -1,12 +1,16 @@
-import type { Curve, CurveStep, Heat, Machine, Need, Part, Project, Share, Study } from '../study';
-import { between, confidence, count, mm, percent, plural } from '../common/format';
+import type { Heat, Machine, Need, Part, Project, Study } from '../study';
 import { partsOf, workOf } from '../common/parts';
+import type { Axis } from './axis';
+import type { Amount, Counted, Curve, Step } from './curves';
 
-/** What is asked of the imagined machine: does it hold the work, or (with the heat of `curve`) can it make it? */
+/** What is asked of the machine: does it hold the work, or (with the heat of `curve`) can it make it? */
 export interface Question {
   curve: Curve;
   /** Whether tilted and scaled parts count as made. */
   compromise: boolean;
+  /** What the share is a share of. */
+  counted: Counted;
+  axis: Axis;
 }
 
 export type Light = 'lit' | 'half' | 'dim';
@@ -21,16 +25,19 @@ export interface Standing {
   blocked: string | null;
 }
 
-export function stepAt(curve: Curve, edgeMm: number): CurveStep | null {
-  let found: CurveStep | null = null;
+export function stepAt(curve: Curve, at: number): Step | null {
+  let found: Step | null = null;
   for (const step of curve.steps) {
-    if (step.edge_mm > edgeMm) break;
+    if (step.at > at) break;
     found = step;
   }
   return found;
 }
 
-export const shareOf = (step: CurveStep, q: Question): Share => (q.compromise ? step.with_compromise : step.fits);
+export const shareOf = (step: Step, q: Question): Amount => (q.compromise ? step.with_compromise : step.fits);
+
+/** On the price line: the machine of the study that takes the most for up to a price. */
+export const machineOf = (step: Step, q: Question): string | undefined => (q.compromise ? step.machine : step.fits_machine);
 
 export function compromiseMm(need: Need): number {
   return Math.min(need.cube_turned_mm, need.cube_tilted_mm ?? Infinity, need.cube_scaled_mm ?? Infinity);
@@ -64,18 +71,19 @@ function thresholdOf(need: Need, q: Question, study: Study): Threshold {
   };
 }
 
-function standingAt(t: Threshold, edgeMm: number, q: Question): Standing {
+function standingAt(t: Threshold, at: number, q: Question): Standing {
   const needMm = q.compromise ? t.compromiseMm : t.fitsMm;
   if (t.blocked) return { light: 'dim', word: t.blocked, needMm, blocked: t.blocked };
-  if (edgeMm >= t.fitsMm) return { light: 'lit', word: 'fits', needMm, blocked: null };
-  if (edgeMm < t.compromiseMm) return { light: 'dim', word: 'too large', needMm, blocked: null };
-  return { light: 'half', word: edgeMm >= t.tiltedMm ? 'tilted' : 'scaled', needMm, blocked: null };
+  if (at >= t.fitsMm) return { light: 'lit', word: 'fits', needMm, blocked: null };
+  if (at < t.compromiseMm) return { light: 'dim', word: 'too large', needMm, blocked: null };
+  return { light: 'half', word: at >= t.tiltedMm ? 'tilted' : 'scaled', needMm, blocked: null };
 }
 
-export const standing = (need: Need, edgeMm: number, q: Question, study: Study) => standingAt(thresholdOf(need, q, study), edgeMm, q);
+export const standing = (need: Need, at: number, q: Question, study: Study) => standingAt(thresholdOf(need, q, study), at, q);
 
 /** A project needs all its parts; of alternatives the smallest that is not blocked. */
-export function projectStanding(project: Project, edgeMm: number, q: Question, study: Study): Standing {
+export function projectStanding(project: Project, at: number, q: Question, study: Study): Standing {
+  if (q.axis.kind === 'price') return standingByPrice(project, at, q, study);
   const groups = [...groupsOf(study, project).values()].map((group) => {
     const all = group.map((part) => thresholdOf(part.need, q, study));
     const open = all.filter((t) => !t.blocked);
@@ -92,8 +100,29 @@ export function projectStanding(project: Project, edgeMm: number, q: Question, s
   const most = (pick: (t: Threshold) => number) => Math.max(...groups.map(pick));
   const blocked = groups.find((g) => g.blocked)?.blocked ?? null;
   const threshold = { fitsMm: most((t) => t.fitsMm), compromiseMm: most((t) => t.compromiseMm), tiltedMm: most((t) => t.tiltedMm), blocked };
-  return standingAt(threshold, edgeMm, q);
+  return standingAt(threshold, at, q);
 }
+
+/** How the machine that takes most for up to a price takes the project. */
+function standingByPrice(project: Project, at: number, q: Question, study: Study): Standing {
+  const lightOn = (step: Step | null): Light => {
+    const index = step ? study.machines.findIndex((m) => m.id === machineOf(step, q)) : -1;
+    return index < 0 ? 'dim' : lightOf(project, index, q);
+  };
+  const light = lightOn(stepAt(q.curve, at));
+  const first = q.curve.steps.find((step) => counted(lightOn(step), q));
+  const blocked = first ? null : 'on none of these';
+  const word = light === 'lit' ? 'fits' : light === 'half' ? 'with a compromise' : (blocked ?? 'not on this one');
+  return { light, word, needMm: first?.at ?? Infinity, blocked };
+}
+
+function lightOf(project: Project, machine: number, q: Question): Light {
+  const v = project.verdicts[machine];
+  if (q.curve.kind === 'can_make' && !v.can_make) return 'dim';
+  return v.counts_as === 'fits' ? 'lit' : v.counts_as === 'compromise' ? 'half' : 'dim';
+}
+
+const counted = (light: Light, q: Question) => light === 'lit' || (q.compromise && light === 'half');
 
 /** The parts of a project, alternatives of each other together. */
 function groupsOf(study: Study, project: Project): Map<string, Part[]> {
@@ -105,7 +134,7 @@ function groupsOf(study: Study, project: Project): Map<string, Part[]> {
   return groups;
 }
 
-const counts = (s: Standing, q: Question) => s.light === 'lit' || (q.compromise && s.light === 'half');
+const counts = (s: Standing, q: Question) => counted(s.light, q);
 
 /** A part that a larger size would win. */
 export interface NextPart {
@@ -117,61 +146,39 @@ export interface NextPart {
   completes: boolean;
 }
 
-export function nextParts(study: Study, edgeMm: number, q: Question, atMost: number): NextPart[] {
+export function nextParts(study: Study, at: number, q: Question, atMost: number): NextPart[] {
   const found: NextPart[] = [];
   for (const project of workOf(study)) {
-    const open = openParts(project, edgeMm, q, study);
+    const open = openParts(project, at, q, study);
     for (const { part, s } of open) {
       if (s.blocked) continue;
       const completes = open.every((o) => o.part === part || (!o.s.blocked && o.s.needMm <= s.needMm));
-      found.push({ part, project, missMm: s.needMm - edgeMm, needMm: s.needMm, completes });
+      found.push({ part, project, missMm: s.needMm - at, needMm: s.needMm, completes });
     }
   }
   return found.sort((a, b) => a.needMm - b.needMm || a.part.id.localeCompare(b.part.id)).slice(0, atMost);
 }
 
 /** The parts a project still lacks; of alternatives the smallest, and none where one is made. */
-function openParts(project: Project, edgeMm: number, q: Question, study: Study) {
+function openParts(project: Project, at: number, q: Question, study: Study) {
   const better = (a: Standing, b: Standing) => Number(!!a.blocked) - Number(!!b.blocked) || a.needMm - b.needMm;
   return [...groupsOf(study, project).values()]
-    .map((group) => group.map((part) => ({ part, s: standing(part.need, edgeMm, q, study) })))
+    .map((group) => group.map((part) => ({ part, s: standing(part.need, at, q, study) })))
     .filter((group) => !group.some((g) => counts(g.s, q)))
     .map((group) => group.sort((a, b) => better(a.s, b.s))[0]);
 }
 
-/** The share of projects one of the study's machines really takes, by its own verdicts. */
-export function ownCount(study: Study, machine: Machine, q: Question): number {
+/** How much of the work one of the study's machines really takes, by its own verdicts: projects, or hours or money in a month. */
+export function ownAmount(study: Study, machine: Machine, q: Question): number {
   const index = study.machines.indexOf(machine);
-  return workOf(study).filter((p) => {
-    const v = p.verdicts[index];
-    const takes = v.counts_as === 'fits' || (q.compromise && v.counts_as === 'compromise');
-    return takes && (q.curve.kind === 'fits' || v.can_make);
-  }).length;
+  return workOf(study).filter((p) => counted(lightOf(p, index, q), q)).reduce((sum, p) => sum + weightOf(study, p, q.counted), 0);
 }
 
-export interface Sentence {
-  answer: string;
-  doubt: string;
-}
-
-/** The finding at one edge length, in words. */
-export function sentence(study: Study, edgeMm: number, q: Question): Sentence {
-  const step = stepAt(q.curve, edgeMm);
-  const total = workOf(study).length;
-  const verb = q.curve.kind === 'fits' ? 'holds' : 'can make';
-  const made = step ? shareOf(step, q) : null;
-  const answer = `A ${mm(edgeMm)} machine ${verb} ${count(made?.count ?? 0)} of ${plural(total, 'project')}`;
-  if (!step || !made) return { answer, doubt: `No project is that small; the sample is ${plural(total, 'project')}.` };
-  const withCompromise = step.with_compromise.count - step.fits.count;
-  const doubt = `${percent(made.share)} of this work; of all work like it ${between(made)}`
-    + ` (${confidence(study)} interval from a sample of ${plural(total, 'project')}).`;
-  return { answer, doubt: withCompromise > 0 ? `${doubt} ${compromiseWords(withCompromise, made.count, q)}` : doubt };
-}
-
-function compromiseWords(n: number, made: number, q: Question): string {
-  if (!q.compromise) return `${count(n)} more with a compromise: tilted or scaled.`;
-  if (n === made) return n === 1 ? 'It needs a compromise: tilted or scaled.' : 'All need a compromise: tilted or scaled.';
-  return `${count(n)} of the ${count(made)} only with a compromise: tilted or scaled.`;
+/** What a project weighs; 0 where it is not known, as in the curves. */
+function weightOf(study: Study, project: Project, of: Counted): number {
+  if (of === 'projects') return 1;
+  const weight = study.sizing?.weights?.find((w) => w.project === project.id);
+  return (of === 'hours' ? weight?.hours_per_month : weight?.money_per_month) ?? 0;
 }
 
 export function curveName(study: Study, curve: Curve): string {

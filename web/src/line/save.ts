@@ -9,9 +9,9 @@ import type { Domain } from './scale';
 const PNG_PIXELS_PER_UNIT = 2;
 
 /** Draws the line with its sentence, pictures and next parts as one picture and hands it to the browser as a file. */
-export async function saveLine(study: Study, q: Question, edgeMm: number, domain: Domain, as: 'svg' | 'png'): Promise<string> {
-  const svg = drawPoster(study, q, edgeMm, domain);
-  const name = `size-line-${Math.round(edgeMm)}-mm.${as}`;
+export async function saveLine(study: Study, q: Question, at: number, domain: Domain, as: 'svg' | 'png'): Promise<string> {
+  const svg = drawPoster(study, q, at, domain);
+  const name = `${q.axis.file(at)}.${as}`;
   download(as === 'svg' ? new Blob([svg.text], { type: 'image/svg+xml' }) : await rasterise(svg), name);
   return name;
 }
@@ -22,9 +22,9 @@ interface Drawing {
   height: number;
 }
 
-function drawPoster(study: Study, q: Question, edgeMm: number, domain: Domain): Drawing {
+function drawPoster(study: Study, q: Question, at: number, domain: Domain): Drawing {
   const target = document.createElement('div');
-  const props = { study, q, edgeMm, domain, paint: resolvedPaint(), fontFace: fontFace() };
+  const props = { study, q, at, domain, paint: resolvedPaint(), fontFace: fontFace() };
   const poster = mount(Poster, { target, props });
   flushSync();
   const svg = target.querySelector('svg')!;
