@@ -63,7 +63,7 @@ public sealed class ChoiceTests(Browser browser)
     public async Task Choice_Sensitivity_MarksWhatChangesTheAnswer()
     {
         await using OpenReport report = await browser.OpenAsync();
-        ILocator rows = report.Page.Locator("#choice article").Last.Locator("ol > li:not(.axis)");
+        ILocator rows = report.Page.Locator("#choice article", new() { HasText = "Sensitivity as numbers" }).Locator("ol > li:not(.axis)");
         string[] texts = [.. await rows.AllTextContentsAsync()];
 
         Assert.Equal(Sizing.Sensitivity.Select(s => s.Changes), texts.Select(t => t.Contains("changes the answer", StringComparison.Ordinal)));

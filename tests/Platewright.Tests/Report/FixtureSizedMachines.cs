@@ -47,18 +47,26 @@ internal static class FixtureSizedMachines
             release, 120, 3, index >= 4 ? 2 : 3, 4);
     }
 
-    /// <summary>The work of a month, and what it costs with the usual assumptions.</summary>
+    /// <summary>The work of a month, and what it costs with the usual assumptions, line by line to the cent.</summary>
     private static (CostDocument PerMonth, CostBasisDocument Basis) Account(decimal price, int made)
     {
-        Load load = new(3 * made, 6.5 * made, 1.4 * made, true, 5.1 * made, 0.12 * made);
-        SizedMachine sized = new("any", "any", 200, price, null, null, null, new Upkeep { TuneHPerYear = 3 });
-        CostAccount account = CostAccount.Of(sized, 1, load, CostNumbers.Usual(new CostAssumptions()), PrintedParts);
+        CostAccount a = AccountWith(price, made, CostNumbers.Usual(new CostAssumptions()));
+        decimal[] lines =
+        [
+            a.Purchase, a.PrintedParts, a.Assembling, a.Tuning, a.OwningTax, a.Maintaining, a.Wear, a.Energy, a.Filament, a.Handling,
+            a.FailedBuilds, a.WorkTax,
+        ];
+        decimal[] c = [.. lines.Select(line => decimal.Round(line, 2))];
         return (
-            new(account.Purchase, account.PrintedParts, account.Assembling, account.Tuning, account.OwningTax, account.Maintaining,
-                account.Wear, account.Energy, account.Filament, account.Handling, account.FailedBuilds, account.WorkTax, account.Running,
-                account.Total),
-            new(1, price, PrintedParts, FixtureLoads.Of(load), new(null, null, null, 3, null, null)));
+            new(c[0], c[1], c[2], c[3], c[4], c[5], c[6], c[7], c[8], c[9], c[10], c[11], c[3] + c[5..].Sum(), c.Sum()),
+            new(1, price, PrintedParts, FixtureLoads.Of(LoadOf(made)), new(null, null, null, 3, null, null)));
     }
+
+    /// <summary>The account with other numbers, as the program reckons it.</summary>
+    public static CostAccount AccountWith(decimal price, int made, CostNumbers numbers) => CostAccount.Of(
+        new SizedMachine("any", "any", 200, price, null, null, null, new Upkeep { TuneHPerYear = 3 }), 1, LoadOf(made), numbers, PrintedParts);
+
+    private static Load LoadOf(int made) => new(3 * made, 6.5 * made, 1.4 * made, true, 5.1 * made, 0.12 * made);
 
     private const decimal PrintedParts = 24;
 }
