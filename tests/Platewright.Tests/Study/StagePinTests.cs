@@ -32,7 +32,7 @@ public sealed class StagePinTests : IDisposable
         ["fit 5"] = "ab7780bb7823154e",
         ["need 5"] = "a3b6108cbf6f629e",
         ["size 3"] = "3ee942a5d33d86b7",
-        ["size 4"] = "8911e695c6a4fb0c",
+        ["size 4"] = "0997747e60e3e9fb",
     };
 
     private readonly ScratchFolder _folder = new();
