@@ -73,12 +73,24 @@ public sealed record FitResult
     /// <summary>Pieces needed, 1 unless the verdict is <see cref="Verdict.InPieces"/>.</summary>
     public int Pieces { get; init; } = 1;
 
+    /// <summary>How it is cut; null unless the verdict is <see cref="Verdict.InPieces"/>.</summary>
+    public PartCut? Cut { get; init; }
+
     /// <summary>The pose of the verdict: at 100 % where it fits, else at the largest scale.</summary>
     public required Pose Pose { get; init; }
 
     /// <summary>One sentence: why.</summary>
     public required string Reason { get; init; }
 }
+
+/// <summary>Parallel slices of equal thickness, each with its own place in the build volume.</summary>
+/// <param name="Direction">Unit normal of the cutting planes in the drawn part.</param>
+/// <param name="BoundsMm">
+/// Where along <paramref name="Direction"/> the pieces begin and end, mm: the first is where the part begins, the last where it
+/// ends, so one more than pieces.
+/// </param>
+/// <param name="Poses">Of each piece: the drawn part, of which only this piece is there, is moved by it.</param>
+public sealed record PartCut(Vec3 Direction, ImmutableArray<double> BoundsMm, ImmutableArray<Pose> Poses);
 
 /// <summary>A square bed and a height that a part fits in, mm.</summary>
 public readonly record struct BedAndHeight(double BedMm, double HeightMm);

@@ -20,7 +20,7 @@ internal static class VerdictRules
             _ when best.LargestScale >= allowance.LeastScale - Tolerances.UnitScale => (Verdict.Scaled, best),
             _ => (Verdict.No, best),
         };
-        SlabCut? cut = verdict == Verdict.No && allowance.Cut
+        PartCut? cut = verdict == Verdict.No && allowance.Cut
             ? SlabCut.Fewest(part, volume, allowance, options.MostPieces, stop)
             : null;
         if (cut is not null) verdict = Verdict.InPieces;
@@ -38,7 +38,8 @@ internal static class VerdictRules
             UpperBound = ways.UpperBound,
             Proved = IsProved(placing, ways, verdict, allowance),
             ClearanceMm = clearance,
-            Pieces = cut?.Pieces ?? 1,
+            Pieces = cut?.Poses.Length ?? 1,
+            Cut = cut,
             Pose = placing.PoseAt(way, Math.Min(1, way.LargestScale)),
             Reason = "",
         };

@@ -6,27 +6,25 @@ namespace Platewright.Fit.Pieces;
 /// The fewest parallel slices of equal thickness that each lie flat in the build volume. Judged on the hull, so the mesh
 /// need not be sound; other cuts may need fewer.
 /// </summary>
-/// <param name="Pieces">How many.</param>
-/// <param name="Direction">Normal of the cutting planes in the drawn part.</param>
-internal sealed record SlabCut(int Pieces, Vec3 Direction)
+internal static class SlabCut
 {
     // This stretch of the part lies within one piece whether it is cut into 2, 3, 4, 5 or 6: where it does not fit, none does.
     private const double CommonFrom = 0.4;
     private const double CommonTo = 0.5;
     private const int CoveredPieces = 6;
 
-    public static SlabCut? Fewest(
+    public static PartCut? Fewest(
         PreparedPart part, UsableVolume volume, Allowance allowance, int mostPieces, CancellationToken stop)
     {
         if (part.Shape.Hull.Dimension < 3) return null;
         if (mostPieces is < 2 or > CoveredPieces)
             throw new ArgumentOutOfRangeException(nameof(mostPieces), mostPieces, $"Pieces must be 2 … {CoveredPieces}.");
-        Vec3[] directions = [.. Directions(part, allowance, stop).Where(d => SliceFits(part, volume, allowance, d, CommonFrom, CommonTo))];
+        Vec3[] directions = [.. Directions(part, allowance, stop).Where(d => PoseOf(part, volume, allowance, d, CommonFrom, CommonTo) is not null)];
         for (int n = 2; n <= mostPieces; n++)
             foreach (Vec3 direction in directions)
             {
                 stop.ThrowIfCancellationRequested();
-                if (AllFit(part, volume, allowance, n, direction)) return new SlabCut(n, direction);
+                if (Cut(part, volume, allowance, n, direction) is { } cut) return cut;
             }
         return null;
     }
@@ -60,20 +58,35 @@ internal sealed record SlabCut(int Pieces, Vec3 Direction)
     }
 
     // The middle first: it is where most parts are largest.
-    private static bool AllFit(PreparedPart part, UsableVolume volume, Allowance allowance, int n, Vec3 direction) =>
-        Enumerable.Range(0, n).OrderBy(i => Math.Abs(2 * i + 1 - n))
-            .All(i => SliceFits(part, volume, allowance, direction, (double)i / n, (i + 1.0) / n));
+    private static PartCut? Cut(PreparedPart part, UsableVolume volume, Allowance allowance, int n, Vec3 direction)
+    {
+        var poses = new Pose[n];
+        foreach (int i in Enumerable.Range(0, n).OrderBy(i => Math.Abs(2 * i + 1 - n)))
+        {
+            if (PoseOf(part, volume, allowance, direction, (double)i / n, (i + 1.0) / n) is not { } pose) return null;
+            poses[i] = pose;
+        }
+        (double low, double extent) = Along(part, direction);
+        return new PartCut(direction, [.. Enumerable.Range(0, n + 1).Select(i => low + extent * i / n)], [.. poses]);
+    }
 
-    // From and to: shares of the part's extent along the direction.
-    private static bool SliceFits(
-        PreparedPart part, UsableVolume volume, Allowance allowance, Vec3 direction, double from, double to)
+    private static (double Low, double Extent) Along(PreparedPart part, Vec3 direction)
     {
         ReadOnlySpan<Vec3> vertices = part.Grid.Vertices;
         double low = -vertices[part.Grid.Farthest(-direction)].Dot(-direction);
-        double extent = vertices[part.Grid.Farthest(direction)].Dot(direction) - low;
+        return (low, vertices[part.Grid.Farthest(direction)].Dot(direction) - low);
+    }
+
+    // How a slice lies in the volume, null where it does not fit. From and to: shares of the part's extent along the direction.
+    private static Pose? PoseOf(
+        PreparedPart part, UsableVolume volume, Allowance allowance, Vec3 direction, double from, double to)
+    {
+        (double low, double extent) = Along(part, direction);
         ConvexHull slice = ConvexHull.Of(Slice(part.Shape.Hull, direction, low + extent * from, low + extent * to));
         var placing = new Placing(new PreparedPart(part.Shape with { Hull = slice }), volume, part.Shape.BrimMm);
-        return placing.AsDrawn().Fits || allowance.Turn && (placing.Upright().Fits || placing.Turned().Fits);
+        IEnumerable<Func<WayOfFitting>> ways =
+            allowance.Turn ? [placing.AsDrawn, placing.Upright, placing.Turned] : [placing.AsDrawn];
+        return ways.Select(way => way()).FirstOrDefault(way => way.Fits) is { } fits ? placing.PoseAt(fits, 1) : null;
     }
 
     private static Vec3[] Slice(ConvexHull hull, Vec3 direction, double from, double to)

@@ -7,57 +7,37 @@ internal static class EdgeFindings
     {
         if (topology.OpenEdges > 0)
         {
-            findings.Add(FindingCodes.Holes, CountHoles(mesh, topology), n =>
+            IReadOnlyList<IReadOnlyList<int>> rims = OpenRims.Of(mesh, topology);
+            findings.Add(FindingCodes.Holes, rims.Count, n =>
                 $"{n} {Words.Plural(n, "opening", "openings")} in the surface ({topology.OpenEdges} open edges): " +
                 "inside and outside are not told apart there, so layers may come out wrong or be left out; close " +
-                "them before printing. Fit needs only the hull and still holds.");
+                "them before printing. Fit needs only the hull and still holds.",
+                OpenRims.PlacesOf(mesh, rims));
         }
         findings.Add(FindingCodes.CrowdedEdges, topology.CrowdedEdges, n =>
             $"{n} {Words.Plural(n, "edge is", "edges are")} shared by more than two triangles: solids that touch " +
             "along a line, or walls inside the part. The touching line holds nothing together when printed; separate " +
-            "the solids or let them overlap.");
+            "the solids or let them overlap.", MeshPlaces.MarkedEdges(mesh, topology, MeshTopology.CrowdedEdge));
         if (topology.TwistedEdges > 0)
         {
-            findings.Add(FindingCodes.FlippedFaces, CountFlipped(mesh, topology), n =>
+            (int flipped, List<int> some) = FindFlipped(mesh, topology);
+            findings.Add(FindingCodes.FlippedFaces, flipped, n =>
                 $"{n} {Words.Plural(n, "triangle faces", "triangles face")} the other way than their neighbours: " +
                 "inside and outside change places there, and layers may come out wrong; turn them round before " +
-                "printing.");
+                "printing.", some.Select(t => MeshPlaces.Middle(mesh, t)));
         }
-    }
-
-    /// <summary>Open edges that hang together by their vertices are one hole.</summary>
-    private static int CountHoles(Mesh mesh, MeshTopology topology)
-    {
-        Dictionary<int, int> parent = [];
-        int holes = 0;
-        for (int half = 0; half < topology.Mates.Length; half++)
-        {
-            if (topology.Mates[half] != MeshTopology.OpenEdge) continue;
-            int from = mesh.Corners[half], to = mesh.Corners[half % 3 == 2 ? half - 2 : half + 1];
-            if (parent.TryAdd(from, from)) holes++;
-            if (parent.TryAdd(to, to)) holes++;
-            (from, to) = (Root(parent, from), Root(parent, to));
-            if (from == to) continue;
-            parent[from] = to;
-            holes--;
-        }
-        return holes;
-    }
-
-    private static int Root(Dictionary<int, int> parent, int v)
-    {
-        while (parent[v] != v) v = parent[v] = parent[parent[v]];
-        return v;
     }
 
     /// <summary>Around twisted edges triangles change sides; in each connected patch the smaller side is the flipped
     /// one.</summary>
-    private static int CountFlipped(Mesh mesh, MeshTopology topology)
+    /// <returns>How many are flipped, and the first few of them.</returns>
+    private static (int Count, List<int> Some) FindFlipped(Mesh mesh, MeshTopology topology)
     {
         ILookup<int, int> twisted = topology.TwistedPairs
             .SelectMany(p => new[] { p, (p.Item2, p.Item1) }).ToLookup(p => p.Item1, p => p.Item2);
         sbyte[] side = new sbyte[mesh.TriangleCount];
         int flipped = 0;
+        List<int> some = [], patch = [];
         Stack<int> open = new();
         foreach ((int first, _) in topology.TwistedPairs)
         {
@@ -65,8 +45,10 @@ internal static class EdgeFindings
             int kept = 0, turned = 0;
             side[first] = 1;
             open.Push(first);
+            patch.Clear();
             while (open.TryPop(out int t))
             {
+                patch.Add(t);
                 if (side[t] > 0) kept++;
                 else turned++;
                 for (int half = 3 * t; half < 3 * t + 3; half++)
@@ -75,8 +57,10 @@ internal static class EdgeFindings
             }
             // A patch that can have no sides, such as a Möbius strip, has at least one triangle that faces wrong.
             flipped += Math.Max(1, Math.Min(kept, turned));
+            int wrong = kept < turned ? 1 : -1;
+            some.AddRange(patch.Where(t => side[t] == wrong).Take(Finding.MostPlaces - Math.Min(some.Count, Finding.MostPlaces)));
         }
-        return flipped;
+        return (flipped, some);
 
         void Spread(int t, sbyte to)
         {

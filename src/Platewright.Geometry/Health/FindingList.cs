@@ -9,8 +9,11 @@ internal sealed class FindingList
 
     public void Add(string code, int count, string message) => Add(code, count, _ => message);
 
-    public void Add(string code, int count, Func<int, string> message)
+    /// <param name="places">Where it is; no more than <see cref="Finding.MostPlaces"/> are looked up.</param>
+    public void Add(string code, int count, Func<int, string> message, IEnumerable<FindingPlace>? places = null)
     {
-        if (count > 0) _all.Add(new Finding(code, count, message(count)));
+        if (count == 0) return;
+        FindingPlace[] first = [.. (places ?? []).Where(p => p.From.IsFinite && p.To.IsFinite).Take(Finding.MostPlaces)];
+        _all.Add(new Finding(code, count, message(count)) { Places = first });
     }
 }

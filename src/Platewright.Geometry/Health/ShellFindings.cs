@@ -9,27 +9,32 @@ internal static class ShellFindings
 
     public static void AddTo(FindingList findings, Mesh mesh, MeshTopology topology, ShellFacts[] shells, bool nothing)
     {
-        (int insideOut, int nested, int cavities) = Classify(mesh, shells);
-        findings.Add(FindingCodes.InsideOutShells, insideOut, n =>
+        (List<ShellFacts> insideOut, List<ShellFacts> nested, List<ShellFacts> cavities) = Classify(mesh, shells);
+        findings.Add(FindingCodes.InsideOutShells, insideOut.Count, n =>
             $"{n} {Words.Plural(n, "shell is", "shells are")} inside out: every triangle faces inward, so the solid " +
-            "reads as a hole and may not be printed; turn the triangles round.");
-        findings.Add(FindingCodes.NestedShells, nested, n =>
+            "reads as a hole and may not be printed; turn the triangles round.", Places(insideOut));
+        findings.Add(FindingCodes.NestedShells, nested.Count, n =>
             $"{n} {Words.Plural(n, "shell lies", "shells lie")} wholly inside another solid one: material is drawn " +
             "twice there. It prints as one, or with a hole where even-odd filling is used; the stated volume counts " +
-            "it twice.");
-        findings.Add(FindingCodes.SealedCavities, cavities, n =>
+            "it twice.", Places(nested));
+        findings.Add(FindingCodes.SealedCavities, cavities.Count, n =>
             $"{n} closed hollow {Words.Plural(n, "space", "spaces")} inside the part: the roof prints in the air, " +
-            "and support in there cannot be taken out.");
+            "and support in there cannot be taken out.", Places(cavities));
         if (nothing || shells.Length < 2) return;
-        int groups = ShellSeparation.Group(mesh, topology).Count;
-        findings.Add(FindingCodes.LooseShells, groups > 1 ? groups : 0, n =>
+        IReadOnlyList<IReadOnlyList<int>> groups = ShellSeparation.Group(mesh, topology);
+        findings.Add(FindingCodes.LooseShells, groups.Count > 1 ? groups.Count : 0, n =>
             $"The file holds {n} bodies that lie apart, perhaps a whole plate of parts: they are judged together as " +
-            "they lie. Separating them judges each for itself.");
+            "they lie. Separating them judges each for itself.",
+            Places(groups.Select(g => shells[g[0]])));
+
+        IEnumerable<FindingPlace> Places(IEnumerable<ShellFacts> some) =>
+            some.Select(s => MeshPlaces.Middle(mesh, s.Triangles[0]));
     }
 
-    private static (int InsideOut, int Nested, int Cavities) Classify(Mesh mesh, ShellFacts[] shells)
+    private static (List<ShellFacts> InsideOut, List<ShellFacts> Nested, List<ShellFacts> Cavities) Classify(
+        Mesh mesh, ShellFacts[] shells)
     {
-        int insideOut = 0, nested = 0, cavities = 0;
+        List<ShellFacts> insideOut = [], nested = [], cavities = [];
         int[] largestFirst = [.. Enumerable.Range(0, shells.Length).OrderByDescending(s => Size(shells[s]))];
         long work = 0;
         for (int i = 0; i < largestFirst.Length; i++)
@@ -47,9 +52,9 @@ internal static class ShellFindings
                 if (work > MostWork) break;
                 around += (int)Math.Round(other.WindingAround(mesh, probe));
             }
-            if (own.SignedVolumeMm3 < 0 && around <= 0) insideOut++;
-            else if (own.SignedVolumeMm3 < 0) cavities++;
-            else if (around > 0) nested++;
+            if (own.SignedVolumeMm3 < 0 && around <= 0) insideOut.Add(own);
+            else if (own.SignedVolumeMm3 < 0) cavities.Add(own);
+            else if (around > 0) nested.Add(own);
         }
         return (insideOut, nested, cavities);
     }

@@ -16,10 +16,11 @@ internal static class TriangleFindings
 
     public static void AddTo(FindingList findings, Mesh mesh, MeshTopology topology)
     {
-        findings.Add(FindingCodes.DuplicateFaces, CountDuplicates(mesh, topology), n =>
+        List<int> duplicates = FindDuplicates(mesh, topology);
+        findings.Add(FindingCodes.DuplicateFaces, duplicates.Count, n =>
             $"{n} {Words.Plural(n, "triangle lies", "triangles lie")} exactly on another with the same corners: a " +
             "wall without thickness or a body drawn twice; delete the copies, as they may turn inside and outside " +
-            "around.");
+            "around.", duplicates.Select(t => MeshPlaces.Middle(mesh, t)));
         int[] kinds = new int[2 * Chunks.Count(mesh.TriangleCount)];
         Chunks.For(mesh.TriangleCount, (from, to) =>
         {
@@ -31,10 +32,19 @@ internal static class TriangleFindings
             (degenerate, slivers) = (degenerate + kinds[i], slivers + kinds[i + 1]);
         findings.Add(FindingCodes.DegenerateFaces, degenerate, n =>
             $"{n} {Words.Plural(n, "triangle has", "triangles have")} no area: corners that coincide or lie on one " +
-            "line. Harmless for printing by themselves, but programs that close holes may stumble over them.");
+            "line. Harmless for printing by themselves, but programs that close holes may stumble over them.",
+            ThinOf(mesh, Thinness.WithoutArea));
         findings.Add(FindingCodes.Slivers, slivers, n =>
             $"{n} {Words.Plural(n, "triangle is", "triangles are")} thinner than a tenth of a micrometre. Harmless " +
-            "for printing; exporting again with a coarser or finer setting mostly removes them.");
+            "for printing; exporting again with a coarser or finer setting mostly removes them.",
+            ThinOf(mesh, Thinness.Sliver));
+    }
+
+    private enum Thinness
+    {
+        None,
+        Sliver,
+        WithoutArea,
     }
 
     private static (int Degenerate, int Slivers) CountThin(Mesh mesh, int from, int to)
@@ -42,24 +52,36 @@ internal static class TriangleFindings
         int degenerate = 0, slivers = 0;
         for (int t = from; t < to; t++)
         {
-            (Vec3 a, Vec3 b, Vec3 c) = mesh.Triangle(t);
-            Vec3 ab = b - a, bc = c - b, ca = a - c;
-            double longest = Math.Max(ab.Dot(ab), Math.Max(bc.Dot(bc), ca.Dot(ca)));
-            Vec3 twice = ab.Cross(ca);
-            double squared = twice.Dot(twice);
-            // Height of the triangle over its longest edge: twice the area divided by the edge.
-            if (squared > SliverShare * SliverShare * longest * longest) continue;
-            if (squared > SliverMm * SliverMm * longest) continue;
-            if (squared <= DoubtShare * DoubtShare * longest * longest && Orientation.OnOneLine(a, b, c)) degenerate++;
-            else slivers++;
+            Thinness thin = ThinnessOf(mesh, t);
+            if (thin == Thinness.WithoutArea) degenerate++;
+            else if (thin == Thinness.Sliver) slivers++;
         }
         return (degenerate, slivers);
     }
 
-    private static int CountDuplicates(Mesh mesh, MeshTopology topology)
+    private static Thinness ThinnessOf(Mesh mesh, int t)
+    {
+        (Vec3 a, Vec3 b, Vec3 c) = mesh.Triangle(t);
+        Vec3 ab = b - a, bc = c - b, ca = a - c;
+        double longest = Math.Max(ab.Dot(ab), Math.Max(bc.Dot(bc), ca.Dot(ca)));
+        Vec3 twice = ab.Cross(ca);
+        double squared = twice.Dot(twice);
+        // Height of the triangle over its longest edge: twice the area divided by the edge.
+        if (squared > SliverShare * SliverShare * longest * longest) return Thinness.None;
+        if (squared > SliverMm * SliverMm * longest) return Thinness.None;
+        return squared <= DoubtShare * DoubtShare * longest * longest && Orientation.OnOneLine(a, b, c)
+            ? Thinness.WithoutArea : Thinness.Sliver;
+    }
+
+    // Only walked as far as the places that are shown, and only where there are some.
+    private static IEnumerable<FindingPlace> ThinOf(Mesh mesh, Thinness thin) =>
+        Enumerable.Range(0, mesh.TriangleCount).Where(t => ThinnessOf(mesh, t) == thin)
+            .Select(t => MeshPlaces.LongestEdge(mesh, t));
+
+    private static List<int> FindDuplicates(Mesh mesh, MeshTopology topology)
     {
         HashSet<(int, int, int)> seen = [];
-        int duplicates = 0;
+        List<int> duplicates = [];
         for (int t = 0; t < mesh.TriangleCount; t++)
         {
             ReadOnlySpan<int> mates = topology.Mates.Slice(3 * t, 3);
@@ -70,7 +92,7 @@ internal static class TriangleFindings
             if (!suspect) continue;
             int a = mesh.Corners[3 * t], b = mesh.Corners[3 * t + 1], c = mesh.Corners[3 * t + 2];
             int low = Math.Min(a, Math.Min(b, c)), high = Math.Max(a, Math.Max(b, c));
-            if (!seen.Add((low, a ^ b ^ c ^ low ^ high, high))) duplicates++;
+            if (!seen.Add((low, a ^ b ^ c ^ low ^ high, high))) duplicates.Add(t);
         }
         return duplicates;
     }

@@ -28,7 +28,7 @@ internal static class WallThickness
     /// <param name="samples">How many points; fewer thicknesses come of them, as some rays meet no opposed
     /// face.</param>
     /// <returns>The thinnest, measured along their normals, in ascending order; and all others, roughly.</returns>
-    public static (double[] Thinnest, double[] Others) Sample(Mesh mesh, int samples)
+    public static (WallSample[] Thinnest, double[] Others) Sample(Mesh mesh, int samples)
     {
         SurfacePoint[] points = SurfacePoint.Spread(mesh, samples);
         if (points.Length == 0) return ([], []);
@@ -49,9 +49,9 @@ internal static class WallThickness
             for (int i = 0; i < near.Length; i++)
                 if (near[i].Touches(box)) hits[i] = hits[i].Nearer(Meet(mesh, triangle, thinnest[i], clear));
         });
-        IEnumerable<double> again = thinnest.Select(
-            (p, i) => IsWall(mesh, p, straight[i]) ? straight[i].Distance : found[i].Thickness);
-        return ([.. again.Order()], [.. found.Skip(Refined).Select(f => f.Thickness)]);
+        IEnumerable<WallSample> again = thinnest.Select((p, i) => new WallSample(
+            IsWall(mesh, p, straight[i]) ? straight[i].Distance : found[i].Thickness, p));
+        return ([.. again.OrderBy(w => w.ThicknessMm)], [.. found.Skip(Refined).Select(f => f.Thickness)]);
     }
 
     /// <summary>For each ray the nearest of the hits that <paramref name="meet"/> notes triangle by triangle.</summary>
@@ -113,4 +113,11 @@ internal static class WallThickness
         double distance = ac.Dot(q) / determinant;
         return distance > clear ? new RayHit(distance, triangle) : RayHit.None;
     }
+}
+
+/// <summary>A wall at a point of the surface.</summary>
+internal readonly record struct WallSample(double ThicknessMm, SurfacePoint Point)
+{
+    /// <summary>Straight through the wall.</summary>
+    public FindingPlace Across => new(Point.Position, Point.Position - Point.Normal * ThicknessMm);
 }

@@ -1,5 +1,4 @@
 using Platewright.Formats;
-using Platewright.Geometry;
 using Platewright.Study.Documents;
 using Platewright.Study.Examining;
 
@@ -12,10 +11,7 @@ internal static class ModelDescription
         part.File, part.Object, part.Format, part.Unit, part.Triangles, part.Vertices, part.Shells, part.Closed,
         part.VolumeMm3, part.AreaMm2,
         new BoxDocument(MachineDescription.Numbers(part.Bounds.Min), MachineDescription.Numbers(part.Bounds.Max)),
-        part.HullVolumeMm3, part.TightestBoxMm, Of(part.Findings));
-
-    public static IReadOnlyList<FindingDocument> Of(IReadOnlyList<Finding> findings) =>
-        [.. findings.Select(f => new FindingDocument(f.Code, f.Count, f.Message))];
+        part.HullVolumeMm3, part.TightestBoxMm, FindingsDescription.Of(part.Findings, part.Bounds.Size));
 
     public static UnusableDocument Of(UnusableFile file) => new(file.File, file.Message);
 }

@@ -19,14 +19,17 @@ internal static class PartDescription
             studied.Id, studied.Part.Name, project.Id, found?.File, found?.Object, found is null, planned.Quantity,
             studied.Part.Material?.Name ?? found?.Material, planned.Colour ?? found?.Colour, planned.AnyOf, Of(planned.Allowance),
             size, found?.TightestBoxMm ?? [.. size.OrderDescending()], found is null ? size[0] * size[1] * size[2] : found.VolumeMm3,
-            found?.Triangles ?? 0, found?.Closed ?? true, found?.ThinnestWallMm, ModelDescription.Of(found?.Findings ?? []),
+            found?.Triangles ?? 0, found?.Closed ?? true, found?.ThinnestWallMm, FindingsDescription.Of(found?.Findings ?? [], studied.Part.SizeMm),
             NeedDescription.Of(studied.Need),
             [
                 .. studied.Fits.Select((f, m) => FitDescription.Of(
-                    plan.Machines[m].Id, f, studied.Estimates[m],
+                    plan.Machines[m], studied.Part, f, studied.Estimates[m],
                     studied.Estimates[m] is { } e ? PartCost.Of(studied.Part, e, plan.Machines[m], plan.Sizing) : null)),
             ],
-            withModels ? look.Model : null, look.Picture);
+            withModels ? look.Model : null, look.Picture)
+        {
+            Growth = 1 + studied.Part.Shrinkage,
+        };
     }
 
     private static AllowanceDocument Of(Allowance a) => new(a.Turn, a.Tilt, a.LeastScale < 1, a.Cut, a.LeastScale);

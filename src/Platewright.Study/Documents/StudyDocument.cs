@@ -118,11 +118,20 @@ public sealed record PartDocument(
     string? Material, string? Colour, string? AnyOf, AllowanceDocument Allowed,
     IReadOnlyList<double> SizeMm, IReadOnlyList<double> TightestBoxMm, double? VolumeMm3, int Triangles, bool Closed,
     double? ThinnestWallMm, IReadOnlyList<FindingDocument> Findings, NeedDocument Need,
-    IReadOnlyList<PartFitDocument> Fits, ModelDocument? Model, string? Picture);
+    IReadOnlyList<PartFitDocument> Fits, ModelDocument? Model, string? Picture)
+{
+    /// <summary>Built size over drawn size: 1 + shrinkage of its material.</summary>
+    public double Growth { get; init; } = 1;
+}
 
 public sealed record AllowanceDocument(bool Turn, bool Tilt, bool Scale, bool Cut, double LeastScale);
 
-public sealed record FindingDocument(string Code, int Count, string Message);
+/// <param name="PlacesMm">
+/// Some places of it in the drawn part: x, y, z of a point, or of both ends of a stretch. Fewer than <paramref name="Count"/> where
+/// there are many; none where it concerns the whole part.
+/// </param>
+public sealed record FindingDocument(
+    string Code, int Count, string Message, IReadOnlyList<IReadOnlyList<double>> PlacesMm);
 
 /// <summary>One part on one machine, as the contract's <c>fit</c> says it, plus the pose to draw.</summary>
 /// <param name="Estimate">What building it takes; null where it is not taken whole, or cannot be or was not estimated.</param>
@@ -138,7 +147,24 @@ public sealed record PartFitDocument(
     /// time, failed builds, tax; null without an estimate or a price.
     /// </summary>
     public decimal? Cost { get; init; }
+
+    /// <summary>
+    /// To each wall that margins leave, mm, negative where the part sticks out, in the pose shown: that of the verdict, in full size
+    /// about the same middle where it does not fit. A box has left, right, front, back, top; a cylinder its wall and top; a prism its
+    /// sides in the order of its corners and top.
+    /// </summary>
+    public IReadOnlyList<double> GapsMm { get; init; } = [];
+
+    /// <summary>The cuts of a part that fits in pieces, else null.</summary>
+    public CutsDocument? Cuts { get; init; }
 }
+
+/// <summary>Parallel slices of equal thickness, each of which lies in the build volume by itself.</summary>
+/// <param name="Direction">Unit normal of the cutting planes in the drawn part.</param>
+/// <param name="BoundsMm">Where along it each piece begins and the last ends, mm: one more than pieces.</param>
+/// <param name="Poses">Of each piece, as the drawn part is moved with it.</param>
+public sealed record CutsDocument(
+    IReadOnlyList<double> Direction, IReadOnlyList<double> BoundsMm, IReadOnlyList<PoseDocument> Poses);
 
 /// <param name="Rotation">Unit quaternion w, x, y, z; null for <c>as_drawn</c>.</param>
 /// <param name="UpperBound">Only for <c>tilted</c>.</param>

@@ -7,10 +7,10 @@ namespace Platewright.Study.Store;
 public sealed record Stage(string Name, int Version)
 {
     /// <summary>A model file read, measured and judged: what is known of each of its parts, its look included.</summary>
-    public static readonly Stage Examine = new("examine", 4);
+    public static readonly Stage Examine = new("examine", 5);
 
     /// <summary>One part on one machine.</summary>
-    public static readonly Stage Fit = new("fit", 5);
+    public static readonly Stage Fit = new("fit", 6);
 
     /// <summary>The smallest volumes that hold a part.</summary>
     public static readonly Stage Need = new("need", 5);
