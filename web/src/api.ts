@@ -671,6 +671,15 @@ export interface components {
             /** @description Projects made with or without a compromise. */
             with_compromise: components["schemas"]["ShareDocument"];
         };
+        /** @description Parallel slices of equal thickness, each of which lies in the build volume by itself. */
+        CutsDocument: {
+            /** @description Unit normal of the cutting planes in the drawn part. */
+            direction: number[];
+            /** @description Where along it each piece begins and the last ends, mm: one more than pieces. */
+            bounds_mm: number[];
+            /** @description Of each piece, as the drawn part is moved with it. */
+            poses: components["schemas"]["PoseDocument"][];
+        };
         /** @description Temperatures and power over one build cycle: warm-up, one hour of building, cooling down. */
         CycleDocument: {
             material: string;
@@ -769,6 +778,11 @@ export interface components {
             /** Format: int32 */
             count: number;
             message: string;
+            /**
+             * @description Some places of it in the drawn part: x, y, z of a point, or of both ends of a stretch. Fewer than Count where
+             *     there are many; none where it concerns the whole part.
+             */
+            places_mm: number[][];
         };
         FrontPointDocument: {
             /** @description Machines with their numbers. */
@@ -1375,6 +1389,11 @@ export interface components {
             model?: null | components["schemas"]["ModelDocument"];
             /** @description A small PNG as a data URI, see `PartPicture`. */
             picture?: null | string;
+            /**
+             * Format: double
+             * @description Built size over drawn size: 1 + shrinkage of its material.
+             */
+            growth?: number;
         };
         /** @description What building one part takes on one machine: once, at the quality of the recipe. */
         PartEstimateDocument: {
@@ -1444,6 +1463,13 @@ export interface components {
              *     time, failed builds, tax; null without an estimate or a price.
              */
             cost?: null | number;
+            /**
+             * @description To each wall that margins leave, mm, negative where the part sticks out, in the pose shown: that of the verdict, in full size
+             *     about the same middle where it does not fit. A box has left, right, front, back, top; a cylinder its wall and top; a prism its
+             *     sides in the order of its corners and top.
+             */
+            gaps_mm?: number[];
+            cuts?: null | components["schemas"]["CutsDocument"];
         };
         PlaceDocument: {
             /**

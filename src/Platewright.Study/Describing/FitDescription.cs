@@ -44,7 +44,7 @@ internal static class FitDescription
     {
         ReadOnlySpan<Vec3> corners = MemoryMarshal.Cast<byte, Vec3>(part.Hull);
         Pose shown = fit.Verdict is Verdict.No or Verdict.InPieces ? InFull(corners, fit.Pose, 1 + part.Shrinkage) : fit.Pose;
-        return WallGaps.Of(corners, shown, machine).WallsMm;
+        return WallGaps.Of(corners, shown, machine);
     }
 
     // Grown about its middle, standing on the surface.

@@ -121,7 +121,7 @@ public sealed record PartDocument(
     IReadOnlyList<PartFitDocument> Fits, ModelDocument? Model, string? Picture)
 {
     /// <summary>Built size over drawn size: 1 + shrinkage of its material.</summary>
-    public double Growth { get; init; } = 1;
+    public required double Growth { get; init; }
 }
 
 public sealed record AllowanceDocument(bool Turn, bool Tilt, bool Scale, bool Cut, double LeastScale);
@@ -153,7 +153,7 @@ public sealed record PartFitDocument(
     /// about the same middle where it does not fit. A box has left, right, front, back, top; a cylinder its wall and top; a prism its
     /// sides in the order of its corners and top.
     /// </summary>
-    public IReadOnlyList<double> GapsMm { get; init; } = [];
+    public required IReadOnlyList<double> GapsMm { get; init; }
 
     /// <summary>The cuts of a part that fits in pieces, else null.</summary>
     public CutsDocument? Cuts { get; init; }

@@ -49,8 +49,46 @@ internal static class FixtureFit
         var pose = new PoseDocument(scale, way.Rotation!, Translation(room, size, way.Rotation!, scale));
         return new(machine.Id, verdict, counts, counts != "no" && clearance is >= 0 and < 2, counts != "no" && hot && !(need.ThinnestWallMm < 0.45), true,
             verdict == "in_pieces" ? pieces : 1, reasons, asDrawn, upright, turned, tilted, clearance, pose,
-            counts == "no" || verdict == "in_pieces" ? null : FixtureEstimate.Of(machine, verdict, size, scale));
+            counts == "no" || verdict == "in_pieces" ? null : FixtureEstimate.Of(machine, verdict, size, scale))
+        {
+            Cost = counts == "no" || verdict == "in_pieces" ? null : Math.Round((decimal)(size.X * size.Y * size.Z) * 4e-6m + 0.6m, 2),
+            GapsMm = Gaps(machine, room, Extent(size, RotationOf(way)) * (verdict == "scaled" ? scale : 1)),
+            Cuts = verdict == "in_pieces" ? Cuts(room, size, pieces) : null,
+        };
     }
+
+    /// <summary>The part stands in the middle; round volumes have one wall.</summary>
+    private static double[] Gaps(MachineDocument machine, Vec3 room, Vec3 extent)
+    {
+        MarginsDocument m = machine.MarginsMm;
+        double top = machine.BuildVolume.HeightMm - m.Top - extent.Z;
+        if (machine.BuildVolume.DiameterMm is { } d) return [d / 2 - m.Left - Math.Sqrt(extent.X * extent.X + extent.Y * extent.Y) / 2, top];
+        double x = (room.X - extent.X) / 2, y = (room.Y - extent.Y) / 2;
+        return [x - m.Left, x - m.Right, y - m.Front, y - m.Back, top];
+    }
+
+    /// <summary>Slices across the longest dimension, each laid as it fits best.</summary>
+    private static CutsDocument Cuts(Vec3 room, Vec3 size, int pieces)
+    {
+        double longest = Math.Max(size.X, Math.Max(size.Y, size.Z));
+        Vec3 along = size.X == longest ? Vec3.UnitX : size.Y == longest ? Vec3.UnitY : Vec3.UnitZ;
+        Vec3 slice = size - along * (longest - longest / pieces);
+        WayDocument way = Way(room, slice, TurnedPoses);
+        double[] middle = Translation(room, slice, way.Rotation!, 1);
+        return new(
+            [along.X, along.Y, along.Z],
+            [.. Enumerable.Range(0, pieces + 1).Select(i => longest * ((double)i / pieces - 0.5))],
+            [
+                .. Enumerable.Range(0, pieces).Select(i =>
+                {
+                    Vec3 there = RotationOf(way).ToMatrix().Apply(along * (longest * ((i + 0.5) / pieces - 0.5)));
+                    return new PoseDocument(1, way.Rotation!, [middle[0] - there.X, middle[1] - there.Y, middle[2] - there.Z]);
+                }),
+            ]);
+    }
+
+    private static Rotation RotationOf(WayDocument way) =>
+        new(way.Rotation![0], way.Rotation[1], way.Rotation[2], way.Rotation[3]);
 
     private static string Reason(string verdict, double scale, double clearance, int pieces) => verdict switch
     {

@@ -81,8 +81,15 @@ internal static class FixtureStudy
             id, row.Name, row.Project, wanted ? null : id + ".stl", null, wanted, row.Quantity, row.Material,
             null, row.AnyOf, allowed, size, [.. size.OrderDescending()], wanted ? null : row.Size.X * row.Size.Y * row.Size.Z * 0.3,
             mesh?.TriangleCount ?? 0, !wanted, wall,
-            wall < 0.45 ? [new("thin_wall", 2, "The thinnest wall is 0.3 mm, below one bead of 0.45 mm: it would vanish.")] : [],
+            wall < 0.45 ? [
+                new("thin_walls", 5, "The thinnest wall is 0.3 mm, below one bead of 0.45 mm: it would vanish.",
+                    [[0, 0, size[2] / 2, 0, 0, size[2] / 2 - 0.3], [size[0] / 4, 0, size[2] / 2, size[0] / 4, 0, size[2] / 2 - 0.3]]),
+                new("unit_doubt", 1, "The part is small. Say the unit if it is another.", []),
+            ] : [],
             FixtureFit.Need(row.Size, allowed, heat, wall), [], mesh is not null ? ViewModel.Of(mesh, 1200) : null,
-            PartPicture.ToDataUri(picture));
+            PartPicture.ToDataUri(picture))
+        {
+            Growth = 1,
+        };
     }
 }

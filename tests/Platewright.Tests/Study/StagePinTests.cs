@@ -28,8 +28,8 @@ public sealed class StagePinTests : IDisposable
 
     private static readonly Dictionary<string, string> Pinned = new(StringComparer.Ordinal)
     {
-        ["examine 4"] = "5ce106db1a20b39b",
-        ["fit 5"] = "ab7780bb7823154e",
+        ["examine 5"] = "5ce106db1a20b39b",
+        ["fit 6"] = "33cf24acc546c75e",
         ["need 5"] = "a3b6108cbf6f629e",
         ["size 3"] = "3ee942a5d33d86b7",
         ["size 4"] = "0997747e60e3e9fb",

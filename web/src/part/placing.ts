@@ -35,20 +35,30 @@ function boxModel([x, y, z]: number[]): Model {
 export const wayOf = (fit: PartFit, key: WayKey): Way | null => (key === 'best' ? null : fit[key]);
 
 /** The largest scale of this way of fitting that is not above 1. */
-export function fittedScale(fit: PartFit, key: WayKey): number {
+export function fittedScale(fit: PartFit, key: WayKey, growth: number): number {
   const way = wayOf(fit, key);
-  return Math.min(1, way ? way.largest_scale : fit.pose.scale);
+  return Math.min(1, way ? way.largest_scale : fit.pose.scale / growth);
 }
 
-/** Where the part is drawn. `full` keeps its size and lets it stick out; else it is shrunk until it fits. */
-export function placePart(model: Model, fit: PartFit, key: WayKey, full: boolean, machine: Machine): Pose {
+/** Scales closer than this are the same: rounding. */
+const SAME_SCALE = 1e-9;
+
+/**
+ * Where the part is drawn. `full` keeps its size and lets it stick out; else it is shrunk until it fits. `growth` is built size over
+ * drawn size.
+ */
+export function placePart(model: Model, fit: PartFit, key: WayKey, full: boolean, machine: Machine, growth: number): Pose {
   const way = wayOf(fit, key);
-  const known = way ? { scale: way.largest_scale, rotation: way.rotation ?? [1, 0, 0, 0], translation_mm: way.translation_mm } : fit.pose;
-  const scale = full ? 1 : fittedScale(fit, key);
+  const known = way
+    ? { scale: way.largest_scale * growth, rotation: way.rotation ?? [1, 0, 0, 0], translation_mm: way.translation_mm }
+    : fit.pose;
+  const scale = growth * (full ? 1 : fittedScale(fit, key, growth));
   const there = known.translation_mm
     ? extent(model, known.scale, known.rotation, known.translation_mm)
     : centred(machine.build_volume);
-  if (known.translation_mm && known.scale === scale) return { scale, rotation: known.rotation, translation_mm: known.translation_mm };
+  if (known.translation_mm && Math.abs(known.scale / scale - 1) < SAME_SCALE) {
+    return { scale, rotation: known.rotation, translation_mm: known.translation_mm };
+  }
   // Shrunk about its middle it stays where it fitted; grown it sticks out evenly. It always stands on the surface.
   const here = extent(model, scale, known.rotation, [0, 0, 0]);
   return {

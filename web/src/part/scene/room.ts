@@ -27,6 +27,7 @@ export function drawRoom(machine: Machine, colours: RoomColours): Group {
     new ShapeGeometry(shapeOf(outline)),
     new MeshBasicMaterial({ color: colours.sheet, side: DoubleSide, polygonOffset: true, polygonOffsetFactor: 2, polygonOffsetUnits: 2 }),
   );
+  surface.name = 'surface';
   room.add(surface, frame(outline, v.height_mm, v.shape === 'cylinder' ? 24 : 1, colours.soft), ...rules(outline, colours.ink));
   const usable = usableOutline(machine);
   if (usable) room.add(dashes(usable, v.height_mm - machine.margins_mm.top, colours.soft));

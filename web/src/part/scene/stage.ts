@@ -4,10 +4,12 @@ import {
 } from 'three';
 import type { Machine, Pose } from '../../study';
 import type { Paint } from '../../common/paint';
-import type { Model } from '../placing';
+import type { Body, Label, Mark, Patch } from '../body';
 import { matrixOf } from '../placing';
+import type { Slab } from '../slices';
 import { boundsOf, surfaceOutline } from './outline';
-import { partMaterial } from './partMaterial';
+import { type CutFaces, partMaterial } from './partMaterial';
+import { drawMarks, drawPatches } from './patches';
 import { drawRoom, type Side } from './room';
 
 // Colours come from the page and go to the screen as they are.
@@ -25,10 +27,25 @@ export interface View {
 
 export const firstView: View = { turn: -32, lift: 24, away: 1 };
 
-/** Ends of the three dimension lines, in pixels of the canvas. */
+/** Middles of the three dimension lines, in pixels of the canvas. */
 export type Dimensions = { axis: 'x' | 'y' | 'z'; mm: number; left: number; top: number }[];
 
-/** Draws one part in one build volume, when asked and not before. */
+/** Labels where they are seen, in pixels of the canvas. */
+export type SeenLabels = { label: Label; left: number; top: number }[];
+
+/** What is in the build volume. */
+export interface Contents {
+  bodies: readonly Body[];
+  patches: readonly Patch[];
+  marks: readonly Mark[];
+  /** Half the size of what must be in the picture besides the build volume, mm. */
+  reachMm: number;
+}
+
+/** Size of a mark as a share of what is shown. */
+const MARK_SHARE = 0.02;
+
+/** Draws one part or its pieces in one build volume, when asked and not before. */
 export class Stage {
   private readonly renderer: WebGLRenderer;
   private readonly scene = new Scene();
@@ -51,17 +68,17 @@ export class Stage {
     this.camera.updateProjectionMatrix();
   }
 
-  show(machine: Machine, model: Model | null, pose: Pose | null, paint: Paint) {
+  show(machine: Machine, { bodies, patches, marks, reachMm }: Contents, paint: Paint) {
     dispose(this.content);
     this.scene.clear();
     this.machine = machine;
-    this.content = new Group().add(drawRoom(machine, paint));
-    if (model && pose) this.content.add(...drawPart(machine, model, pose, paint));
-    this.scene.add(this.content);
     const { x0, x1, y0, y1 } = boundsOf(surfaceOutline(machine.build_volume));
     const height = machine.build_volume.height_mm;
     this.middle.set((x0 + x1) / 2, (y0 + y1) / 2, height * 0.46);
-    this.reach = Math.hypot(x1 - x0, y1 - y0, height) / 2;
+    this.reach = Math.max(reachMm, Math.hypot(x1 - x0, y1 - y0, height) / 2);
+    this.content = new Group().add(drawRoom(machine, paint), ...bodies.flatMap((body) => drawBody(machine, body, paint)));
+    this.content.add(drawPatches(patches, paint), drawMarks(marks, this.reach * MARK_SHARE, paint.cursor));
+    this.scene.add(this.content);
   }
 
   render(view: View): Dimensions {
@@ -76,6 +93,8 @@ export class Stage {
     );
     this.camera.lookAt(this.middle);
     this.showNearSides();
+    const surface = this.content.getObjectByName('surface');
+    if (surface) surface.visible = this.camera.position.z > 0;
     this.renderer.render(this.scene, this.camera);
     return this.dimensions();
   }
@@ -97,16 +116,23 @@ export class Stage {
     }
   }
 
+  /** Where labels are seen after the last drawing. */
+  place(labels: readonly Label[]): SeenLabels {
+    return labels.map((label) => ({ label, ...this.seen(label.at[0], label.at[1], label.at[2]) }));
+  }
+
+  private seen(x: number, y: number, z: number): { left: number; top: number } {
+    const size = this.renderer.getSize(new Vector2());
+    const p = new Vector3(x, y, z).project(this.camera);
+    return { left: ((p.x + 1) / 2) * size.x, top: ((1 - p.y) / 2) * size.y };
+  }
+
   /** Width and depth on the near sides; height at the leftmost upright. */
   private dimensions(): Dimensions {
     if (!this.machine) return [];
     const { x0, x1, y0, y1 } = boundsOf(surfaceOutline(this.machine.build_volume));
     const height = this.machine.build_volume.height_mm;
-    const size = this.renderer.getSize(new Vector2());
-    const project = (x: number, y: number, z: number) => {
-      const p = new Vector3(x, y, z).project(this.camera);
-      return { left: ((p.x + 1) / 2) * size.x, top: ((1 - p.y) / 2) * size.y };
-    };
+    const project = (x: number, y: number, z: number) => this.seen(x, y, z);
     const off = this.reach * 0.13;
     const uprights = [[x0, y0], [x0, y1], [x1, y0], [x1, y1]].map(([x, y]) => project(x, y, height * 0.6));
     const leftmost = uprights.sort((a, b) => a.left - b.left)[0];
@@ -118,12 +144,13 @@ export class Stage {
   }
 }
 
-function drawPart(machine: Machine, model: Model, pose: Pose, paint: Paint): Object3D[] {
+function drawBody(machine: Machine, { model, pose, slab }: Body, paint: Paint): Object3D[] {
   const geometry = new BufferGeometry();
   geometry.setAttribute('position', new BufferAttribute(model.positions, 3));
   geometry.setIndex(new BufferAttribute(model.corners, 1));
-  const material = partMaterial(machine);
-  for (const [name, colour] of [['inside', paint.steel], ['outside', paint.cursor], ['stripe', paint.sheet]] as const) {
+  const material = partMaterial(machine, slab && cutFaces(pose, slab));
+  const colours = [['inside', paint.steel], ['outside', paint.cursor], ['stripe', paint.sheet], ['capLine', paint.edge]] as const;
+  for (const [name, colour] of colours) {
     (material.uniforms[name].value as Color).setStyle(colour);
   }
   const place = matrixFor(pose);
@@ -139,6 +166,13 @@ function drawPart(machine: Machine, model: Model, pose: Pose, paint: Paint): Obj
   }
   plan.matrix.premultiply(new Matrix4().makeScale(1, 1, 0).setPosition(0, 0, 0.12));
   return [plan, body, creases];
+}
+
+/** The cutting planes where the pose puts them. */
+function cutFaces(pose: Pose, slab: Slab): CutFaces {
+  const normal = matrixOf(pose.rotation).map((row) => row.reduce((sum, r, i) => sum + r * slab.direction[i], 0));
+  const offset = normal.reduce((sum, n, i) => sum + n * pose.translation_mm[i], 0);
+  return { normal, heights: [offset + pose.scale * slab.fromMm, offset + pose.scale * slab.toMm], inwards: slab.inwards };
 }
 
 function matrixFor(pose: Pose): Matrix4 {
