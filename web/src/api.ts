@@ -1393,7 +1393,7 @@ export interface components {
              * Format: double
              * @description Built size over drawn size: 1 + shrinkage of its material.
              */
-            growth?: number;
+            growth: number;
         };
         /** @description What building one part takes on one machine: once, at the quality of the recipe. */
         PartEstimateDocument: {
@@ -1468,7 +1468,7 @@ export interface components {
              *     about the same middle where it does not fit. A box has left, right, front, back, top; a cylinder its wall and top; a prism its
              *     sides in the order of its corners and top.
              */
-            gaps_mm?: number[];
+            gaps_mm: number[];
             cuts?: null | components["schemas"]["CutsDocument"];
         };
         PlaceDocument: {
