@@ -57,6 +57,7 @@ public sealed class PartSceneTests(Browser browser)
         await report.Page.Locator("#part .stage").ScrollIntoViewIfNeededAsync();
         await report.Page.Locator("#part .label.finding").First.WaitForAsync();
         ILocator where = report.Page.GetByRole(AriaRole.Button, new() { Name = "Show where finding 1 is" });
+        for (int i = 0; i < 8; i++) await report.Page.Locator("#part .stage").PressAsync("ArrowLeft");
         await where.FocusAsync();
         string before = await DrawnAsync(report);
         await report.Page.Keyboard.PressAsync("Enter");
