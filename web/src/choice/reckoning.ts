@@ -48,7 +48,11 @@ function accountOf(b: CostBasis, count: number, load: Load, printedEach: number,
     assembling: (count * (b.upkeep.assemble_h ?? r.assemble_h) * r.labour_per_h) / months,
     tuning: (count * (b.upkeep.tune_h_per_year ?? r.tune_h_per_year) * r.labour_per_h) / MONTHS,
     owning_tax: purchase * r.tax_share,
-    maintaining, wear, energy, filament, handling,
+    maintaining,
+    wear,
+    energy,
+    filament,
+    handling,
     failed_builds: failedBought + again * (maintaining + handling),
     work_tax: (wear + energy + filament + failedBought) * r.tax_share,
   };
@@ -60,7 +64,8 @@ const attempts = (r: Rates) => 1 / (1 - r.failure_share);
 const sumOf = (a: Account) => Object.values(a).reduce((sum, line) => sum + line, 0);
 
 /** What the work alone adds: also the price of a machine's printed parts, which another machine makes. */
-const workingOf = (a: Account) => a.maintaining + a.wear + a.energy + a.filament + a.handling + a.failed_builds + a.work_tax;
+const workingOf = (a: Account) =>
+  a.maintaining + a.wear + a.energy + a.filament + a.handling + a.failed_builds + a.work_tax;
 
 export interface Reckoned {
   needed: number;
@@ -72,7 +77,10 @@ export function machineCost(sizing: Sizing, machine: string, r: Rates): Reckoned
   const m = sizing.machines.find((x) => x.machine === machine);
   if (!m?.basis) return null;
   const needed = Math.max(1, Math.ceil((m.basis.load.hours * attempts(r)) / m.hours_of_one - ROUNDING));
-  return { needed, total: sumOf(accountOf(m.basis, needed, m.basis.load, printedParts(sizing, m.basis, machine, r), r)) };
+  return {
+    needed,
+    total: sumOf(accountOf(m.basis, needed, m.basis.load, printedParts(sizing, m.basis, machine, r), r)),
+  };
 }
 /** Of a count that is whole but for the last digit. */
 const ROUNDING = 1e-9;
@@ -96,12 +104,16 @@ function printedParts(sizing: Sizing, basis: CostBasis, machine: string, r: Rate
   if (basis.printed_parts_each === 0) return 0;
   const loads = sizing.self_making.filter((s) => isFor(sizing, s.of, machine)).map((s) => s.loads ?? []);
   if (loads.length === 0 || loads.some((l) => l.length === 0)) return basis.printed_parts_each;
-  const costs = loads.map((on) => on.flatMap(({ machine: by, load }) => {
-    const maker = sizing.machines.find((x) => x.machine === by);
-    const price = maker?.basis;
-    return price ? [workingOf(accountOf(price, 0, load, 0, r))] : [];
-  }));
-  return costs.some((c) => c.length === 0) ? basis.printed_parts_each : costs.reduce((sum, c) => sum + Math.min(...c), 0);
+  const costs = loads.map((on) =>
+    on.flatMap(({ machine: by, load }) => {
+      const maker = sizing.machines.find((x) => x.machine === by);
+      const price = maker?.basis;
+      return price ? [workingOf(accountOf(price, 0, load, 0, r))] : [];
+    }),
+  );
+  return costs.some((c) => c.length === 0)
+    ? basis.printed_parts_each
+    : costs.reduce((sum, c) => sum + Math.min(...c), 0);
 }
 
 /** A set names its machine by id or by name, in any case. */

@@ -5,12 +5,18 @@ import { count } from '../common/format';
 export const UNKNOWN = 'not known';
 
 /** What is formatted if it is known. */
-export const known = <T>(value: T | null | undefined, format: (v: T) => string) => (value == null ? UNKNOWN : format(value));
+export const known = <T>(value: T | null | undefined, format: (v: T) => string) =>
+  value == null ? UNKNOWN : format(value);
 
 /** Money in the study's currency: cents only where they matter. */
 export function moneyIn(currency: string): (value: number) => string {
   const by = (digits: number) =>
-    new Intl.NumberFormat(undefined, { style: 'currency', currency, minimumFractionDigits: digits, maximumFractionDigits: digits });
+    new Intl.NumberFormat(undefined, {
+      style: 'currency',
+      currency,
+      minimumFractionDigits: digits,
+      maximumFractionDigits: digits,
+    });
   const [whole, cents] = [by(0), by(2)];
   return (value) => (Math.abs(value) >= CENTS_UNTIL ? whole : cents).format(value);
 }
@@ -18,7 +24,12 @@ const CENTS_UNTIL = 100;
 
 /** Along an axis, whose marks are round. */
 export function wholeMoneyIn(currency: string): (value: number) => string {
-  const round = new Intl.NumberFormat(undefined, { style: 'currency', currency, minimumFractionDigits: 0, maximumFractionDigits: 2 });
+  const round = new Intl.NumberFormat(undefined, {
+    style: 'currency',
+    currency,
+    minimumFractionDigits: 0,
+    maximumFractionDigits: 2,
+  });
   return (value) => round.format(value);
 }
 
@@ -38,7 +49,8 @@ export const signed = (value: number, format: (v: number) => string) =>
 /** Points of a hundred between two shares. */
 export const points = (share: number) => `${signed(Math.round(share * 100), count)}\u00a0points`;
 
-export const mixWords = (machines: readonly MixMachine[]) => machines.map((m) => `${m.count} × ${m.name}`).join(', ') || 'nothing';
+export const mixWords = (machines: readonly MixMachine[]) =>
+  machines.map((m) => `${m.count} × ${m.name}`).join(', ') || 'nothing';
 
 export const measureWords: Record<Measure['measure'], string> = {
   parts: 'parts',

@@ -36,18 +36,36 @@ export interface Curve {
 
 /** The curves of a study for a choice of axes; all were computed with it. */
 export function curvesOf(study: Study, counted: Counted, axis: Axis): Curve[] {
-  if (axis.kind === 'price') return (study.sizing?.price_curves ?? []).filter((c) => c.measure === counted).map((c) => ({
-    kind: c.kind as Curve['kind'], heat: null, like: [], total: c.total, leftOut: c.left_out,
-    steps: c.steps.map((s) => ({ ...s, at: s.price })),
-  }));
-  if (counted === 'projects') return study.curves.map((c) => ({
-    kind: c.kind as Curve['kind'], heat: c.heat ?? null, like: c.like, total: workOf(study).length, leftOut: 0,
-    steps: c.steps.map((s) => ({ ...s, at: s.edge_mm })),
-  }));
-  return (study.sizing?.curves ?? []).filter((c) => c.measure === counted).map((c) => ({
-    kind: c.kind as Curve['kind'], heat: c.heat ?? null, like: c.like, total: c.total, leftOut: c.left_out,
-    steps: c.steps.map((s) => ({ ...s, at: s.edge_mm })),
-  }));
+  if (axis.kind === 'price')
+    return (study.sizing?.price_curves ?? [])
+      .filter((c) => c.measure === counted)
+      .map((c) => ({
+        kind: c.kind as Curve['kind'],
+        heat: null,
+        like: [],
+        total: c.total,
+        leftOut: c.left_out,
+        steps: c.steps.map((s) => ({ ...s, at: s.price })),
+      }));
+  if (counted === 'projects')
+    return study.curves.map((c) => ({
+      kind: c.kind as Curve['kind'],
+      heat: c.heat ?? null,
+      like: c.like,
+      total: workOf(study).length,
+      leftOut: 0,
+      steps: c.steps.map((s) => ({ ...s, at: s.edge_mm })),
+    }));
+  return (study.sizing?.curves ?? [])
+    .filter((c) => c.measure === counted)
+    .map((c) => ({
+      kind: c.kind as Curve['kind'],
+      heat: c.heat ?? null,
+      like: c.like,
+      total: c.total,
+      leftOut: c.left_out,
+      steps: c.steps.map((s) => ({ ...s, at: s.edge_mm })),
+    }));
 }
 
 /** Whether anything is known to count. */

@@ -35,7 +35,13 @@ export function placeLabels(wanted: readonly Wanted[], from: number, to: number,
   return result;
 }
 
-function isFree(placed: readonly (Placed & { x: number; right: number })[], lane: number, x: number, left: number, right: number) {
+function isFree(
+  placed: readonly (Placed & { x: number; right: number })[],
+  lane: number,
+  x: number,
+  left: number,
+  right: number,
+) {
   return placed.every((p) => {
     if (p.lane === lane) return right + GAP <= p.left || p.right + GAP <= left;
     if (p.lane > lane) return p.x < left - LEADER_CLEARANCE || p.x > right + LEADER_CLEARANCE;

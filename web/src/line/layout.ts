@@ -56,11 +56,17 @@ export function layoutLine(study: Study, q: Question, domain: Domain, width: num
     const own = ownAmount(study, m, q);
     return { own, text: [price(m), amountOf(own, total, q.counted)].filter(Boolean).join(' · ') };
   });
-  const labels = narrow ? null : placeLabels(
-    order.map((m, i) => ({
-      x: x(stands(m)),
-      width: Math.max(textWidth(shortName(study, m), NAME_PX, 600), textWidth(details[i].text, PRICE_PX)) + 4,
-    })), left, width - 2, LANES);
+  const labels = narrow
+    ? null
+    : placeLabels(
+        order.map((m, i) => ({
+          x: x(stands(m)),
+          width: Math.max(textWidth(shortName(study, m), NAME_PX, 600), textWidth(details[i].text, PRICE_PX)) + 4,
+        })),
+        left,
+        width - 2,
+        LANES,
+      );
   const lanes = labels ? Math.max(0, ...labels.map((l) => l.lane + 1)) : 0;
   const top = lanes * LANE_PX + 18;
   const bottom = top + (narrow ? 220 : 290);
@@ -68,7 +74,13 @@ export function layoutLine(study: Study, q: Question, domain: Domain, width: num
   const points = order.map((m, i) => ({ x: x(stands(m)), y: y(details[i].own / total) }));
   const letters = spreadMarks(points, 19);
   return {
-    width, left, right, top, bottom, x, y,
+    width,
+    left,
+    right,
+    top,
+    bottom,
+    x,
+    y,
     height: bottom + RULE_PX + TAG_PX + 4,
     laneTop: (lane) => top - 18 - (lane + 1) * LANE_PX + 4,
     at: (px) => domain.from + ((px - left) / (right - left)) * (domain.to - domain.from),
@@ -89,10 +101,16 @@ export function layoutLine(study: Study, q: Question, domain: Domain, width: num
 /** Where the count beside the handle's dot stands clear of machines and of the plot's edges. */
 export function placeCount(l: LineLayout, x: number, y: number, width: number): { x: number; y: number } {
   const HEIGHT = 16;
-  const places = [-10, 24, -32, 46].flatMap((dy) => [{ x: x + 12, y: y + dy }, { x: x - 12 - width, y: y + dy }]);
+  const places = [-10, 24, -32, 46].flatMap((dy) => [
+    { x: x + 12, y: y + dy },
+    { x: x - 12 - width, y: y + dy },
+  ]);
   const clear = (p: { x: number; y: number }) =>
-    p.x >= l.left && p.x + width <= l.right && p.y < l.bottom - 12 && p.y - HEIGHT > l.top - 16
-    && l.marks.every((m) => {
+    p.x >= l.left &&
+    p.x + width <= l.right &&
+    p.y < l.bottom - 12 &&
+    p.y - HEIGHT > l.top - 16 &&
+    l.marks.every((m) => {
       const markY = l.named ? m.y : m.letterY;
       const overMark = m.x > p.x - 11 && m.x < p.x + width + 11 && markY > p.y - HEIGHT - 9 && markY < p.y + 9;
       const overLeader = l.named && m.x > p.x - 3 && m.x < p.x + width + 3 && p.y - HEIGHT < m.y;

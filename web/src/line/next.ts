@@ -22,7 +22,10 @@ export function nextWins(study: Study, at: number, q: Question, atMost: number):
     key: n.part.id,
     part: n.part,
     name: n.part.name,
-    of: n.project.parts.length > 1 ? `${n.project.name}${n.completes ? ', which it completes' : ''}` : 'a project of one part',
+    of:
+      n.project.parts.length > 1
+        ? `${n.project.name}${n.completes ? ', which it completes' : ''}`
+        : 'a project of one part',
     miss: `${missing(n.missMm)} short`,
     needs: `needs ${mm(Math.ceil(n.needMm * 10) / 10)}`,
     at: Math.ceil(n.needMm),
@@ -51,6 +54,7 @@ function dearer(study: Study, at: number, q: Question): NextWin[] {
 }
 
 export function nextTitle(q: Question, any: boolean): string {
-  if (q.axis.kind === 'price') return any ? 'A dearer machine would win next' : 'No dearer machine of the study would win more';
+  if (q.axis.kind === 'price')
+    return any ? 'A dearer machine would win next' : 'No dearer machine of the study would win more';
   return any ? 'A larger size would win next' : 'No larger size would win more';
 }

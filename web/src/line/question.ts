@@ -37,7 +37,8 @@ export function stepAt(curve: Curve, at: number): Step | null {
 export const shareOf = (step: Step, q: Question): Amount => (q.compromise ? step.with_compromise : step.fits);
 
 /** On the price line: the machine of the study that takes the most for up to a price. */
-export const machineOf = (step: Step, q: Question): string | undefined => (q.compromise ? step.machine : step.fits_machine);
+export const machineOf = (step: Step, q: Question): string | undefined =>
+  q.compromise ? step.machine : step.fits_machine;
 
 export function compromiseMm(need: Need): number {
   return Math.min(need.cube_turned_mm, need.cube_tilted_mm ?? Infinity, need.cube_scaled_mm ?? Infinity);
@@ -79,7 +80,8 @@ function standingAt(t: Threshold, at: number, q: Question): Standing {
   return { light: 'half', word: at >= t.tiltedMm ? 'tilted' : 'scaled', needMm, blocked: null };
 }
 
-export const standing = (need: Need, at: number, q: Question, study: Study) => standingAt(thresholdOf(need, q, study), at, q);
+export const standing = (need: Need, at: number, q: Question, study: Study) =>
+  standingAt(thresholdOf(need, q, study), at, q);
 
 /** A project needs all its parts; of alternatives the smallest that is not blocked. */
 export function projectStanding(project: Project, at: number, q: Question, study: Study): Standing {
@@ -99,7 +101,12 @@ export function projectStanding(project: Project, at: number, q: Question, study
   if (groups.length === 0) return { light: 'dim', word: 'size unknown', needMm: Infinity, blocked: 'size unknown' };
   const most = (pick: (t: Threshold) => number) => Math.max(...groups.map(pick));
   const blocked = groups.find((g) => g.blocked)?.blocked ?? null;
-  const threshold = { fitsMm: most((t) => t.fitsMm), compromiseMm: most((t) => t.compromiseMm), tiltedMm: most((t) => t.tiltedMm), blocked };
+  const threshold = {
+    fitsMm: most((t) => t.fitsMm),
+    compromiseMm: most((t) => t.compromiseMm),
+    tiltedMm: most((t) => t.tiltedMm),
+    blocked,
+  };
   return standingAt(threshold, at, q);
 }
 
@@ -171,7 +178,9 @@ function openParts(project: Project, at: number, q: Question, study: Study) {
 /** How much of the work one of the study's machines really takes, by its own verdicts: projects, or hours or money in a month. */
 export function ownAmount(study: Study, machine: Machine, q: Question): number {
   const index = study.machines.indexOf(machine);
-  return workOf(study).filter((p) => counted(lightOf(p, index, q), q)).reduce((sum, p) => sum + weightOf(study, p, q.counted), 0);
+  return workOf(study)
+    .filter((p) => counted(lightOf(p, index, q), q))
+    .reduce((sum, p) => sum + weightOf(study, p, q.counted), 0);
 }
 
 /** What a project weighs; 0 where it is not known, as in the curves. */

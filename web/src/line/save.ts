@@ -9,7 +9,13 @@ import type { Domain } from './scale';
 const PNG_PIXELS_PER_UNIT = 2;
 
 /** Draws the line with its sentence, pictures and next parts as one picture and hands it to the browser as a file. */
-export async function saveLine(study: Study, q: Question, at: number, domain: Domain, as: 'svg' | 'png'): Promise<string> {
+export async function saveLine(
+  study: Study,
+  q: Question,
+  at: number,
+  domain: Domain,
+  as: 'svg' | 'png',
+): Promise<string> {
   const svg = drawPoster(study, q, at, domain);
   const name = `${q.axis.file(at)}.${as}`;
   download(as === 'svg' ? new Blob([svg.text], { type: 'image/svg+xml' }) : await rasterise(svg), name);

@@ -22,7 +22,8 @@ const BEYOND_LARGEST_MACHINE = 2;
 const BELOW_SMALLEST_MACHINE = 0.6;
 const ROOM_AT_THE_END = 1.06;
 
-export const domainOf = (study: Study, axis: Axis): Domain => (axis.kind === 'price' ? prices(study, axis) : sizes(study));
+export const domainOf = (study: Study, axis: Axis): Domain =>
+  axis.kind === 'price' ? prices(study, axis) : sizes(study);
 
 function prices(study: Study, axis: Axis): Domain {
   const most = Math.max(...study.machines.map((m) => axis.of(m) ?? 0));
@@ -64,6 +65,9 @@ const sizeSteps = (pxPerMm: number) => ({
 function priceSteps(pxPerUnit: number) {
   const least = 56 / pxPerUnit;
   const below = niceBelow(least);
-  const label = Math.max(10, [1, 2, 2.5, 5, 10].map((n) => n * 10 ** Math.floor(Math.log10(below))).find((n) => n >= least) ?? below * 10);
+  const label = Math.max(
+    10,
+    [1, 2, 2.5, 5, 10].map((n) => n * 10 ** Math.floor(Math.log10(below))).find((n) => n >= least) ?? below * 10,
+  );
   return { small: Math.max(1, label / 10), middle: label / 2, label };
 }
