@@ -31,9 +31,17 @@ public sealed class OpenReport(IBrowserContext context, IPage page) : IAsyncDisp
             var asked = new Uri(request.Url);
             if (asked.Scheme is not ("data" or "blob") && asked.AbsolutePath != report.AbsolutePath) _requests.Add(request.Url);
         };
+        await page.AddInitScriptAsync(Opening.Watch);
         await page.GotoAsync(report.AbsoluteUri);
         await Handle.WaitForAsync();
         await page.Locator("main[aria-busy=false]").WaitForAsync();
+    }
+
+    public async Task<Opening> OpeningAsync()
+    {
+        await page.WaitForFunctionAsync("() => window.openingTimes?.whole !== undefined");
+        double[] times = await page.EvaluateAsync<double[]>("() => [window.openingTimes.line, window.openingTimes.whole]");
+        return new Opening(times[0], times[1]);
     }
 
     public async Task<double> EdgeMmAsync() => double.Parse((await Handle.GetAttributeAsync("aria-valuenow"))!);

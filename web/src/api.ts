@@ -1394,6 +1394,10 @@ export interface components {
              * @description Built size over drawn size: 1 + shrinkage of its material.
              */
             growth: number;
+            /** @description Who made the model, in the file's own words, one line of at most 160 characters; null where it does not say. */
+            made_by?: null | string;
+            /** @description Under which terms, likewise: the licence, the copyright notice, or both. */
+            licence?: null | string;
         };
         /** @description What building one part takes on one machine: once, at the quality of the recipe. */
         PartEstimateDocument: {

@@ -30,6 +30,9 @@ public sealed record Model(string Path, FileKind Kind, Mesh Mesh, string? Materi
     /// <summary>One unit of the file's numbers, mm; 25.4 for a file drawn in inches.</summary>
     public double Unit { get; init; } = 1;
 
+    /// <summary>Who made it and under which licence, for the kinds of file that have a place for that; null says nothing.</summary>
+    public (string MadeBy, string Licence)? Origin { get; init; }
+
     public string Name => System.IO.Path.GetFileNameWithoutExtension(Path);
 
     /// <summary>The mesh in the file's numbers.</summary>

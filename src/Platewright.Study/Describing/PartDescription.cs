@@ -29,6 +29,8 @@ internal static class PartDescription
             withModels ? look.Model : null, look.Picture)
         {
             Growth = 1 + studied.Part.Shrinkage,
+            MadeBy = found?.MadeBy,
+            Licence = found?.Licence,
         };
     }
 

@@ -122,6 +122,12 @@ public sealed record PartDocument(
 {
     /// <summary>Built size over drawn size: 1 + shrinkage of its material.</summary>
     public required double Growth { get; init; }
+
+    /// <summary>Who made the model, in the file's own words, one line of at most 160 characters; null where it does not say.</summary>
+    public string? MadeBy { get; init; }
+
+    /// <summary>Under which terms, likewise: the licence, the copyright notice, or both.</summary>
+    public string? Licence { get; init; }
 }
 
 public sealed record AllowanceDocument(bool Turn, bool Tilt, bool Scale, bool Cut, double LeastScale);

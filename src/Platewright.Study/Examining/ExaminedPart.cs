@@ -24,6 +24,11 @@ public sealed record ExaminedPart
 
     public string? Colour { get; init; }
 
+    /// <summary>Who made the model and under which terms, as <see cref="OriginText"/> leaves the file's words; null where it does not say.</summary>
+    public string? MadeBy { get; init; }
+
+    public string? Licence { get; init; }
+
     public required int Triangles { get; init; }
 
     public required int Vertices { get; init; }

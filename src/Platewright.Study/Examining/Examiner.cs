@@ -52,6 +52,8 @@ internal static class Examiner
             Unit = file.Unit.Symbol(),
             Material = part.Material,
             Colour = part.Colour,
+            MadeBy = OriginText.Of(file.Origin.Designer),
+            Licence = OriginText.Of(file.Origin.Licence, file.Origin.Copyright),
             Triangles = report.Triangles,
             Vertices = report.Vertices,
             Shells = report.Shells,

@@ -46,6 +46,8 @@ internal sealed partial record NeutralFile(ModelPath Path, Examination Found, IR
             Object = part.Object is { } inside ? objects[inside] : null,
             // A file may call its material anything; what no catalogue knows may be a customer.
             Material = part.Material is { } material && MaterialCatalog.Find(material, ownMaterials) is { } known ? known.Name : null,
+            MadeBy = null,
+            Licence = null,
             Findings = [.. part.Findings.Select(f => new Finding(f.Code, f.Count, NeutralText.Of(f.Message, names)))],
         };
 

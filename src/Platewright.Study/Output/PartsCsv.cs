@@ -12,7 +12,7 @@ public static class PartsCsv
         "project", "part", "file", "object", "wanted", "quantity", "material", "colour", "any_of",
         "size_x_mm", "size_y_mm", "size_z_mm", "machine", "verdict", "counts_as", "tight", "can_make", "proved", "pieces",
         "as_drawn_scale", "upright_scale", "turned_scale", "tilted_scale", "tilted_upper_bound", "clearance_mm", "recipe", "pose", "time_s", "time_low_s", "time_high_s", "warm_up_s", "release_s", "material_mm3",
-        "support_mm3", "mass_g", "spools", "energy_kwh", "peak_power_w", "cost", "currency", "reasons",
+        "support_mm3", "mass_g", "spools", "energy_kwh", "peak_power_w", "cost", "currency", "reasons", "made_by", "licence",
     ];
 
     public static void Write(StudyDocument study, Stream stream)
@@ -35,6 +35,7 @@ public static class PartsCsv
         .. part.SizeMm.Cast<object>(), machine, fit.Verdict, fit.CountsAs, fit.Tight, fit.CanMake, fit.Proved, fit.Pieces,
         fit.AsDrawn.LargestScale, fit.Upright.LargestScale, fit.Turned.LargestScale, fit.Tilted.LargestScale,
         fit.Tilted.UpperBound, fit.ClearanceMm, .. Build(fit.Estimate), fit.Cost, fit.Cost is null ? null : currency, string.Join(' ', fit.Reasons),
+        part.MadeBy, part.Licence,
     ];
 
     private static IEnumerable<object?> Build(PartEstimateDocument? e) => e is null

@@ -7,7 +7,7 @@ namespace Platewright.Study.Store;
 public sealed record Stage(string Name, int Version)
 {
     /// <summary>A model file read, measured and judged: what is known of each of its parts, its look included.</summary>
-    public static readonly Stage Examine = new("examine", 5);
+    public static readonly Stage Examine = new("examine", 6);
 
     /// <summary>One part on one machine.</summary>
     public static readonly Stage Fit = new("fit", 6);

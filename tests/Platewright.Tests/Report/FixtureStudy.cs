@@ -90,6 +90,8 @@ internal static class FixtureStudy
             PartPicture.ToDataUri(picture))
         {
             Growth = 1,
+            MadeBy = row.Shape == "gear" ? "Ottoline <b>Varga</b>" : null,
+            Licence = row.Shape == "gear" ? "CC BY 4.0" : null,
         };
     }
 }

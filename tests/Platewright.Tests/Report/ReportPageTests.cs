@@ -1,5 +1,4 @@
 using System.Buffers.Binary;
-using System.IO.Compression;
 using System.Text.Json;
 using Platewright.Report;
 using Platewright.Study.Documents;
@@ -13,7 +12,7 @@ public sealed class ReportPageTests
     {
         string page = ReportPage.Render(FixtureStudy.WithModels);
 
-        using JsonDocument json = JsonDocument.Parse(Unpacked(Inside(page, "study")));
+        using JsonDocument json = JsonDocument.Parse(OpenedPage.Unpacked(OpenedPage.Inside(page, "study")));
         Assert.Contains("</script><!--", json.RootElement.GetProperty("study").GetProperty("notes")[1].GetString(), StringComparison.Ordinal);
         Assert.DoesNotContain("</script><!--", page, StringComparison.Ordinal);
         Assert.Equal(page.Split("<script").Length, page.Split("</script>").Length);
@@ -25,17 +24,17 @@ public sealed class ReportPageTests
         StudyDocument study = FixtureStudy.WithModels;
         string page = ReportPage.Render(study);
 
-        using JsonDocument json = JsonDocument.Parse(Unpacked(Inside(page, "study")));
+        using JsonDocument json = JsonDocument.Parse(OpenedPage.Unpacked(OpenedPage.Inside(page, "study")));
         JsonElement[] models = [.. json.RootElement.GetProperty("models").EnumerateArray()];
         JsonElement[] pictures = [.. json.RootElement.GetProperty("pictures").EnumerateArray()];
         for (int i = 0; i < study.Parts.Count; i++)
         {
             JsonElement part = json.RootElement.GetProperty("study").GetProperty("parts")[i];
             Assert.False(part.TryGetProperty("model", out _) || part.TryGetProperty("picture", out _));
-            string? picture = JsonSerializer.Deserialize<string>(Inside(page, $"picture-{pictures[i].GetInt32()}"));
+            string? picture = JsonSerializer.Deserialize<string>(OpenedPage.Inside(page, $"picture-{pictures[i].GetInt32()}"));
             Assert.Equal(study.Parts[i].Picture, picture);
             if (study.Parts[i].Model is not { } model) Assert.Equal(JsonValueKind.Null, models[i].ValueKind);
-            else Assert.Equal(model.Positions, PointsIn(Inside(page, $"model-{models[i].GetInt32()}")));
+            else Assert.Equal(model.Positions, PointsIn(OpenedPage.Inside(page, $"model-{models[i].GetInt32()}")));
         }
         int distinct = study.Parts.Where(p => p.Model is not null)
             .Select(p => JsonSerializer.Serialize(p.Model, DocumentJson.Compact)).Distinct(StringComparer.Ordinal).Count();
@@ -80,25 +79,10 @@ public sealed class ReportPageTests
         Assert.Empty(Directory.GetFiles(folder, "*.part"));
     }
 
-    private static string Inside(string page, string id)
-    {
-        string opening = $"<script type=\"text/plain\" id=\"{id}\">";
-        int from = page.IndexOf(opening, StringComparison.Ordinal) + opening.Length;
-        return page[from..page.IndexOf("</script>", from, StringComparison.Ordinal)];
-    }
-
-    private static byte[] Unpacked(string text)
-    {
-        using var gzip = new GZipStream(new MemoryStream(Convert.FromBase64String(text)), CompressionMode.Decompress);
-        using var plain = new MemoryStream();
-        gzip.CopyTo(plain);
-        return plain.ToArray();
-    }
-
     /// <summary>The points of a packed model as the documents write them: base64 of little-endian uint16.</summary>
     private static string PointsIn(string packed)
     {
-        byte[] bytes = Unpacked(packed);
+        byte[] bytes = OpenedPage.Unpacked(packed);
         int heading = BinaryPrimitives.ReadInt32LittleEndian(bytes), length = BinaryPrimitives.ReadInt32LittleEndian(bytes.AsSpan(4));
         byte[] spread = bytes[(8 + heading)..(8 + heading + length)];
         var numbers = new byte[length];

@@ -28,7 +28,7 @@ public sealed class StagePinTests : IDisposable
 
     private static readonly Dictionary<string, string> Pinned = new(StringComparer.Ordinal)
     {
-        ["examine 5"] = "5ce106db1a20b39b",
+        ["examine 6"] = "70e9fb7e4f9a6a5d",
         ["fit 6"] = "33cf24acc546c75e",
         ["need 5"] = "a3b6108cbf6f629e",
         ["size 3"] = "3ee942a5d33d86b7",

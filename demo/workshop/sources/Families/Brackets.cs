@@ -10,7 +10,8 @@ internal static class Brackets
     public static IReadOnlyList<Func<Model>> Models { get; } =
     [
         () => Model.Stl("tool-wall/angle.stl", Angle(foot: 60, back: 80, width: 30, thickness: 5)),
-        () => new("tool-wall/shelf-bracket.amf", FileKind.Amf, Shelf(foot: 180, back: 140, width: 32), "PETG"),
+        () => new("tool-wall/shelf-bracket.amf", FileKind.Amf, Shelf(foot: 180, back: 140, width: 32), "PETG")
+            { Origin = ("Ottoline Varga", "free for any use, no warranty") },
         () => Model.Stl("sewing-table/motor-plate.stl", MotorPlate(width: 130, depth: 80)),
     ];
 

@@ -11,7 +11,8 @@ internal static class Shades
         () => new("reading-lamp/shade-large.3mf", FileKind.ThreeMf,
             Fluted(bottom: 290, top: 100, height: 236, flutes: 12, windDegrees: 60), "PLA", "#F2E6C9"),
         () => new("reading-lamp/shade-medium.3mf", FileKind.ThreeMf,
-            Fluted(bottom: 196, top: 90, height: 176, flutes: 12, windDegrees: 60), "PLA", "#F2E6C9"),
+            Fluted(bottom: 196, top: 90, height: 176, flutes: 12, windDegrees: 60), "PLA", "#F2E6C9")
+            { Origin = ("Tamsin Okuyo, Fennside Lamp Club", "CC BY 4.0") },
         () => new("hall-lantern/shade.obj", FileKind.Obj,
             Faceted(bottom: 150, middle: 218, top: 100, height: 208, sides: 12)),
         () => Model.Stl("reading-lamp/rose.stl", Rose(diameter: 100, height: 46)),

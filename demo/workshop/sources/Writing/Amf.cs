@@ -11,6 +11,8 @@ internal static class Amf
         Mesh mesh = model.Drawn;
         StringBuilder text = new();
         text.Append("<?xml version=\"1.0\" encoding=\"utf-8\"?>\n<amf unit=\"millimeter\" version=\"1.1\">\n");
+        if (model.Origin is { } origin)
+            text.Append($" <metadata type=\"author\">{origin.MadeBy}</metadata>\n <metadata type=\"license\">{origin.Licence}</metadata>\n");
         if (model.Material is not null)
             text.Append($" <material id=\"1\">\n  <metadata type=\"name\">{model.Material}</metadata>\n </material>\n");
         text.Append($" <object id=\"0\">\n  <metadata type=\"name\">{model.Name}</metadata>\n");

@@ -17,6 +17,12 @@ internal static class Packages
         ThreeMfWriter.Write(stream,
             [new BuildItem(model.Drawn) { Name = model.Name, Material = model.Material, Colour = model.Colour }]);
         byte[] package = stream.ToArray();
+        if (model.Origin is { } origin)
+        {
+            package = Edited(package, "<resources>",
+                $"<metadata name=\"Designer\">{origin.MadeBy}</metadata>" +
+                $"<metadata name=\"LicenseTerms\">{origin.Licence}</metadata><resources>");
+        }
         return model.Unit.Equals(1) ? package : Edited(package, "unit=\"millimeter\"", "unit=\"inch\"");
     }
 
