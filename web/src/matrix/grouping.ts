@@ -7,7 +7,7 @@ import { partWords } from './words';
 export type Grouping = 'project' | 'material' | 'verdict' | 'none';
 
 export const groupingNames: Record<Grouping, string> = {
-  project: 'project', material: 'material', verdict: 'verdict there', none: 'nothing',
+  project: 'project', material: 'material', verdict: 'verdict', none: 'nothing',
 };
 
 export interface Group {
