@@ -11,7 +11,7 @@ public sealed record PartLook(string Picture, ModelDocument? Model)
 {
     /// <summary>
     /// Most triangles of the light mesh. Fixed, so that one more part changes nothing of the others; a page of a thousand parts stays
-    /// below 30 MB.
+    /// below 25 MB, which a browser test holds.
     /// </summary>
     public const int MostTriangles = 1200;
 
