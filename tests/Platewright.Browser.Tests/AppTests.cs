@@ -91,6 +91,24 @@ public sealed class AppTests(Browser browser)
     }
 
     [Fact]
+    public async Task Assumption_Changed_IsReckonedAnewByTheAppAndKeptOnRequest()
+    {
+        await using OpenApp app = await OpenApp.Start(browser);
+        await app.DropAsync(("clip.stl", OpenApp.Box(30, 20, 10)), ("shelf.stl", OpenApp.Box(190, 120, 20)));
+        await app.Page.GetByRole(AriaRole.Button, new() { Name = "Keep and start" }).ClickAsync();
+        await app.WaitForSizeLineAsync();
+        ILocator energy = app.Page.Locator("[id='assume-cost.energy_per_kwh']");
+        await energy.FillAsync("0.41");
+        await Expect(app.Page.Locator("#assumptions h3")).ToContainTextAsync("You changed price of electricity");
+        await app.Page.GetByRole(AriaRole.Button, new() { Name = "Reckon and search everything anew" }).ClickAsync();
+        await Expect(app.Page.Locator("#anew")).ToContainTextAsync("Searched anew", new() { Timeout = 60_000 });
+        await app.Page.GetByRole(AriaRole.Button, new() { Name = "Keep in the study and run it" }).ClickAsync();
+        await Expect(app.Page.Locator("#assumptions h3")).Not.ToContainTextAsync("You changed", new() { Timeout = 60_000 });
+        await Expect(energy).ToHaveValueAsync("0.41");
+        Assert.Empty(app.Complaints);
+    }
+
+    [Fact]
     public async Task Machine_ByInterview_IsOfferedToStudies()
     {
         await using OpenApp app = await OpenApp.Start(browser);
