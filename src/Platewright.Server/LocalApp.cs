@@ -49,6 +49,7 @@ public sealed class LocalApp : IAsyncDisposable
         builder.Logging.ClearProviders();
         builder.Logging.AddConsole(console => console.LogToStandardErrorThreshold = LogLevel.Trace).SetMinimumLevel(LogLevel.Error);
         StudyShelf shelf = new(settings.Store, settings.Clock);
+        shelf.Sweep();
         StudyRuns.Recover(shelf);
         builder.Services.AddSingleton(settings).AddSingleton(shelf).AddSingleton(new Library(settings.Store)).AddSingleton<StudyRuns>();
         builder.Services.Configure<JsonOptions>(json =>

@@ -17,6 +17,7 @@ internal sealed class KeptStudy
 {
     public const string SettingsFile = "study.toml";
     public const string ModelsFolder = "models";
+    public const string IncomingFolder = "incoming";
     private const string AboutFile = "about.json";
     private const string ResultFile = "study.json";
 
@@ -42,6 +43,9 @@ internal sealed class KeptStudy
 
     /// <summary>study.json of the last finished run; it may be absent.</summary>
     public string ResultPath => Path.Combine(Folder, "result", ResultFile);
+
+    /// <summary>Whether what makes a study is there.</summary>
+    public bool IsWhole => File.Exists(Path.Combine(Folder, AboutFile)) && File.Exists(Path.Combine(Folder, SettingsFile));
 
     public string Text => File.ReadAllText(Path.Combine(Folder, SettingsFile));
 

@@ -77,6 +77,18 @@ internal sealed class StudyShelf
         study.Change(a => a with { OpenedText = KeptStudy.HashOf(text) });
     }
 
+    /// <summary>Removes what killed processes left half done. Another app on this store may be at work: what is young stays.</summary>
+    public void Sweep()
+    {
+        DateTime old = (_clock.GetUtcNow() - TimeSpan.FromHours(1)).UtcDateTime;
+        string[] left =
+        [
+            .. Directory.EnumerateDirectories(Folder, ".*"),
+            .. Directory.EnumerateDirectories(Folder).Select(f => Path.Combine(f, KeptStudy.IncomingFolder)).Where(Directory.Exists),
+        ];
+        foreach (string folder in left.Where(f => Directory.GetLastWriteTimeUtc(f) < old)) Directory.Delete(folder, recursive: true);
+    }
+
     public void Delete(KeptStudy study)
     {
         lock (_gate)
@@ -108,5 +120,5 @@ internal sealed class StudyShelf
         }
     }
 
-    private static bool IsWhole(KeptStudy study) => !study.Id.StartsWith('.');
+    private static bool IsWhole(KeptStudy study) => !study.Id.StartsWith('.') && study.IsWhole;
 }

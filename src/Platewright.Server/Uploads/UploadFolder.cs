@@ -139,7 +139,7 @@ internal sealed class UploadFolder(KeptStudy study, int mostFiles)
 
     private string Aside()
     {
-        string folder = Path.Combine(study.Folder, "incoming");
+        string folder = Path.Combine(study.Folder, KeptStudy.IncomingFolder);
         Directory.CreateDirectory(folder);
         return Path.Combine(folder, $"{Guid.NewGuid():N}.part");
     }
