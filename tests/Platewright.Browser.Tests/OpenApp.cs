@@ -41,7 +41,7 @@ public sealed class OpenApp : IAsyncDisposable
     /// <summary>Addresses other than the app's that were asked for.</summary>
     public List<string> Foreign { get; } = [];
 
-    public ILocator Handle => Page.GetByRole(AriaRole.Slider).First;
+    public ILocator Handle => Page.Locator("#size-line").GetByRole(AriaRole.Slider);
 
     /// <param name="browser">The browser of all tests.</param>
     /// <param name="store">A store that is there already; null for a new one.</param>

@@ -15,7 +15,7 @@ public sealed class OpenReport(IBrowserContext context, IPage page) : IAsyncDisp
     /// <summary>Addresses asked for, other than the report itself and what lies inside it.</summary>
     public IReadOnlyList<string> Requests => _requests;
 
-    public ILocator Handle => page.GetByRole(AriaRole.Slider, new() { Name = "Edge of the imagined machine" });
+    public ILocator Handle => page.Locator("#size-line").GetByRole(AriaRole.Slider);
 
     public ILocator Answer => page.Locator("#line-title");
 
