@@ -1,4 +1,4 @@
-import { Color, DoubleSide, ShaderMaterial, Vector3, Vector4 } from 'three';
+import { Color, DoubleSide, ReplaceStencilOp, ShaderMaterial, type Side, Vector3, Vector4 } from 'three';
 import type { Machine } from '../../study';
 import { surfaceOutline, usableOutline } from './outline';
 
@@ -18,8 +18,8 @@ const vertexShader = /* glsl */ `
 
 /**
  * Flat faces from the screen's own slopes; what lies outside the usable volume or in a keep-out is striped in the second colour. A
- * piece is open where it was cut: a ray that meets its surface from behind came in through a cut face, which is drawn there, hatched
- * and at its own depth, so that the piece is seen to be solid whatever the mesh.
+ * piece is open where it was cut: where the nearest of its surface is seen from behind, the eye looks through a cut face. The insides
+ * are coloured as that face, hatched, so that the piece is seen to be solid whatever the mesh.
  */
 const fragmentShader = /* glsl */ `
   uniform vec3 inside;
@@ -32,20 +32,16 @@ const fragmentShader = /* glsl */ `
   uniform int keepOutCount;
   uniform vec3 keepOutLow[${KEEP_OUTS_AT_MOST}];
   uniform vec3 keepOutHigh[${KEEP_OUTS_AT_MOST}];
-  uniform bool cut;
-  uniform bool inwards;
+  uniform bool cap;
   uniform vec3 cutNormal;
   uniform vec2 cutHeights;
   uniform vec3 capLine;
-  uniform mat4 projectionMatrix;
   varying vec3 seen;
   varying vec3 placed;
   const float TOLERANCE_MM = 0.05;
   void main() {
     vec3 at = placed;
     vec3 normal = normalize(cross(dFdx(seen), dFdy(seen)));
-    bool cap = cut && gl_FrontFacing == inwards;
-    gl_FragDepth = gl_FragCoord.z;
     if (cap) {
       vec3 ray = placed - cameraPosition;
       float climb = dot(cutNormal, ray);
@@ -53,8 +49,6 @@ const fragmentShader = /* glsl */ `
       if (enters > 0.0 && enters < 1.0) {
         at = cameraPosition + enters * ray;
         normal = normalize((viewMatrix * vec4(climb > 0.0 ? -cutNormal : cutNormal, 0.0)).xyz);
-        vec4 there = projectionMatrix * viewMatrix * vec4(at, 1.0);
-        gl_FragDepth = 0.5 + 0.5 * there.z / there.w;
       }
     }
     float beyond = max(heights.x - at.z, at.z - heights.y);
@@ -82,11 +76,17 @@ const fragmentShader = /* glsl */ `
 export interface CutFaces {
   normal: number[];
   heights: [number, number];
-  /** The mesh's triangles face inwards. */
-  inwards: boolean;
 }
 
-export function partMaterial(machine: Machine, cut: CutFaces | null): ShaderMaterial {
+/** Where a cut face is seen the stencil holds this. */
+export const CAP_STENCIL = 1;
+
+/**
+ * @param cut Of a piece, whose outside and inside are drawn apart.
+ * @param side Which triangles to draw.
+ * @param cap They are the insides, coloured as the cut faces.
+ */
+export function partMaterial(machine: Machine, cut: CutFaces | null, side: Side = DoubleSide, cap = false): ShaderMaterial {
   const v = machine.build_volume;
   const outline = usableOutline(machine) ?? surfaceOutline(v);
   const round = v.shape === 'cylinder';
@@ -102,17 +102,19 @@ export function partMaterial(machine: Machine, cut: CutFaces | null): ShaderMate
   return new ShaderMaterial({
     vertexShader,
     fragmentShader,
-    side: DoubleSide,
+    side,
+    stencilWrite: cut !== null,
+    stencilRef: cap ? CAP_STENCIL : 0,
+    stencilZPass: ReplaceStencilOp,
     polygonOffset: true,
-    polygonOffsetFactor: 1,
-    polygonOffsetUnits: 1,
+    polygonOffsetFactor: cap ? 2 : 1,
+    polygonOffsetUnits: cap ? 4 : 1,
     uniforms: {
       inside: { value: new Color() },
       outside: { value: new Color() },
       stripe: { value: new Color() },
       capLine: { value: new Color() },
-      cut: { value: cut !== null },
-      inwards: { value: cut?.inwards ?? false },
+      cap: { value: cap },
       cutNormal: { value: new Vector3(...(cut?.normal ?? [0, 0, 1])) },
       cutHeights: { value: cut?.heights ?? [0, 0] },
       keepOutCount: { value: keepOuts.length },

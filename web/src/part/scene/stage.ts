@@ -1,6 +1,7 @@
 import {
-  BufferAttribute, BufferGeometry, Color, ColorManagement, EdgesGeometry, Group, LineBasicMaterial, LinearSRGBColorSpace, LineSegments,
-  type Material, Matrix4, Mesh, MeshBasicMaterial, type Object3D, PerspectiveCamera, Scene, Vector2, Vector3, WebGLRenderer,
+  BackSide, BufferAttribute, BufferGeometry, Color, ColorManagement, EdgesGeometry, FrontSide, Group, LineBasicMaterial,
+  LinearSRGBColorSpace, LineSegments, type Material, Matrix4, Mesh, MeshBasicMaterial, NotEqualStencilFunc, type Object3D,
+  PerspectiveCamera, Scene, type ShaderMaterial, Vector2, Vector3, WebGLRenderer,
 } from 'three';
 import type { Machine, Pose } from '../../study';
 import type { Paint } from '../../common/paint';
@@ -8,7 +9,7 @@ import type { Body, Label, Mark, Patch } from '../body';
 import { matrixOf } from '../placing';
 import type { Slab } from '../slices';
 import { boundsOf, surfaceOutline } from './outline';
-import { type CutFaces, partMaterial } from './partMaterial';
+import { CAP_STENCIL, type CutFaces, partMaterial } from './partMaterial';
 import { drawMarks, drawPatches } from './patches';
 import { drawRoom, type Side } from './room';
 
@@ -56,7 +57,7 @@ export class Stage {
   private machine: Machine | null = null;
 
   constructor(canvas: HTMLCanvasElement) {
-    this.renderer = new WebGLRenderer({ canvas, antialias: true, alpha: true, preserveDrawingBuffer: true });
+    this.renderer = new WebGLRenderer({ canvas, antialias: true, alpha: true, preserveDrawingBuffer: true, stencil: true });
     this.renderer.outputColorSpace = LinearSRGBColorSpace;
     this.camera.up.set(0, 0, 1);
   }
@@ -148,31 +149,42 @@ function drawBody(machine: Machine, { model, pose, slab }: Body, paint: Paint): 
   const geometry = new BufferGeometry();
   geometry.setAttribute('position', new BufferAttribute(model.positions, 3));
   geometry.setIndex(new BufferAttribute(model.corners, 1));
-  const material = partMaterial(machine, slab && cutFaces(pose, slab));
-  const colours = [['inside', paint.steel], ['outside', paint.cursor], ['stripe', paint.sheet], ['capLine', paint.edge]] as const;
-  for (const [name, colour] of colours) {
-    (material.uniforms[name].value as Color).setStyle(colour);
-  }
+  const bodies = materialsOf(machine, pose, slab, paint).map((material) => new Mesh(geometry, material));
   const place = matrixFor(pose);
-  const body = new Mesh(geometry, material);
+  // Edges on the insides of a piece lie behind its cut faces.
+  const unseen = slab ? { stencilWrite: true, stencilRef: CAP_STENCIL, stencilFunc: NotEqualStencilFunc } : {};
   const creases = new LineSegments(
-    new EdgesGeometry(geometry, CREASE_DEGREES), new LineBasicMaterial({ color: paint.edge }),
+    new EdgesGeometry(geometry, CREASE_DEGREES), new LineBasicMaterial({ color: paint.edge, ...unseen }),
   );
+  creases.renderOrder = 1;
   // Its own plan, pressed flat on the surface, shows where it stands.
   const plan = new Mesh(geometry, new MeshBasicMaterial({ color: paint.rule, polygonOffset: true, polygonOffsetFactor: 1.5 }));
-  for (const object of [body, creases, plan]) {
+  for (const object of [...bodies, creases, plan]) {
     object.matrixAutoUpdate = false;
     object.matrix.copy(place);
   }
   plan.matrix.premultiply(new Matrix4().makeScale(1, 1, 0).setPosition(0, 0, 0.12));
-  return [plan, body, creases];
+  return [plan, ...bodies, creases];
+}
+
+/** One for a whole part; one for the outside of a piece and one for its cut faces. */
+function materialsOf(machine: Machine, pose: Pose, slab: Slab | null, paint: Paint): ShaderMaterial[] {
+  const cut = slab && cutFaces(pose, slab);
+  const [outside, inside] = slab?.inwards ? [BackSide, FrontSide] : [FrontSide, BackSide];
+  const materials = cut
+    ? [partMaterial(machine, cut, outside), partMaterial(machine, cut, inside, true)]
+    : [partMaterial(machine, null)];
+  const colours = [['inside', paint.steel], ['outside', paint.cursor], ['stripe', paint.sheet], ['capLine', paint.edge]] as const;
+  for (const { uniforms } of materials)
+    for (const [name, colour] of colours) (uniforms[name].value as Color).setStyle(colour);
+  return materials;
 }
 
 /** The cutting planes where the pose puts them. */
 function cutFaces(pose: Pose, slab: Slab): CutFaces {
   const normal = matrixOf(pose.rotation).map((row) => row.reduce((sum, r, i) => sum + r * slab.direction[i], 0));
   const offset = normal.reduce((sum, n, i) => sum + n * pose.translation_mm[i], 0);
-  return { normal, heights: [offset + pose.scale * slab.fromMm, offset + pose.scale * slab.toMm], inwards: slab.inwards };
+  return { normal, heights: [offset + pose.scale * slab.fromMm, offset + pose.scale * slab.toMm] };
 }
 
 function matrixFor(pose: Pose): Matrix4 {
