@@ -18,7 +18,7 @@ internal static class Shots
         new("sheet", study.AbsolutePath, "#sheet", Wide, 860),
         new("matrix", study.AbsolutePath, "#matrix", Wide, 900),
         new("part", study.AbsolutePath, "#part", Wide, 900, ColorScheme.Dark),
-        new("set-up", $"{study.AbsolutePath}/set-up", null, Wide, 900),
+        new("set-up", $"{study.AbsolutePath}/set-up", "#projects", Wide, 900),
     ];
 
     public static IEnumerable<Shot> Everything(Uri study)

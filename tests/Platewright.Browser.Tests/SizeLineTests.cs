@@ -144,7 +144,7 @@ public sealed partial class SizeLineTests(Browser browser)
     {
         await using OpenReport report = await browser.OpenAsync();
         IDownload file = await report.Page.RunAndWaitForDownloadAsync(
-            () => report.Page.GetByRole(AriaRole.Button, new() { Name = $"Save as {kind}" }).ClickAsync());
+            () => report.Page.Locator("#size-line").GetByRole(AriaRole.Button, new() { Name = $"Save as {kind}" }).ClickAsync());
         byte[] bytes = await File.ReadAllBytesAsync(await file.PathAsync(), TestContext.Current.CancellationToken);
 
         Assert.EndsWith(kind.ToLowerInvariant(), file.SuggestedFilename, StringComparison.Ordinal);
