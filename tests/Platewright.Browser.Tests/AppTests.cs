@@ -56,7 +56,7 @@ public sealed class AppTests(Browser browser)
         await using OpenApp app = await OpenApp.Start(browser);
         await app.DropAsync([.. Enumerable.Range(0, 10).Select(i => ($"lump{i}.stl", OpenApp.Lump(i, rings: 9)))]);
         await app.Page.GetByRole(AriaRole.Button, new() { Name = "Keep and start" }).ClickAsync();
-        await Expect(app.Page.GetByText("Fitting parts").First).ToBeVisibleAsync();
+        await Expect(app.Page.GetByRole(AriaRole.Button, new() { Name = "Stop" })).ToBeVisibleAsync();
         string study = new Uri(app.Page.Url).AbsolutePath;
         await app.Page.GetByRole(AriaRole.Button, new() { Name = "Stop" }).ClickAsync();
         await Expect(app.Page.GetByRole(AriaRole.Button, new() { Name = "Go on" })).ToBeVisibleAsync(new() { Timeout = 60_000 });

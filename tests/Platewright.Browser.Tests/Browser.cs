@@ -9,6 +9,8 @@ namespace Platewright.Browser.Tests;
 /// <summary>One Chromium for all tests, and the fixture's reports on disk. Without a Chromium the tests are skipped.</summary>
 public sealed class Browser : IAsyncLifetime
 {
+    private const float PatienceMs = 60_000;
+
     private readonly string _folder = Path.Combine(Path.GetTempPath(), $"platewright-report-{Guid.NewGuid():N}");
     private IPlaywright? _playwright;
     private IBrowser? _browser;
@@ -21,6 +23,8 @@ public sealed class Browser : IAsyncLifetime
 
     public async ValueTask InitializeAsync()
     {
+        // Other tests keep the processors busy: a slow answer is no wrong one.
+        Assertions.SetDefaultExpectTimeout(PatienceMs);
         if (FindChromium() is not { } chromium) return;
         Directory.CreateDirectory(_folder);
         ReportWriter.Write(FixtureStudy.WithModels, Report);
