@@ -148,6 +148,27 @@ public sealed class AppTests(Browser browser)
     }
 
     [Fact]
+    public async Task Folder_Chosen_StandsForWhatLiesInIt()
+    {
+        string folder = Directory.CreateTempSubdirectory("platewright-chosen-").FullName;
+        try
+        {
+            Directory.CreateDirectory(Path.Combine(folder, "hood"));
+            File.WriteAllBytes(Path.Combine(folder, "clip.stl"), OpenApp.Box(30, 20, 10));
+            File.WriteAllBytes(Path.Combine(folder, "hood", "shell.stl"), OpenApp.Box(80, 50, 40));
+            await using OpenApp app = await OpenApp.Start(browser);
+            await app.Page.Locator("input[webkitdirectory]").SetInputFilesAsync(folder);
+            await Expect(app.Page.GetByRole(AriaRole.Heading, new() { Name = "2 projects" })).ToBeVisibleAsync();
+            await Expect(app.Page.GetByLabel("Name of project 1")).ToHaveValueAsync("clip");
+            await Expect(app.Page.GetByLabel("Name of project 2")).ToHaveValueAsync("hood");
+        }
+        finally
+        {
+            Directory.Delete(folder, recursive: true);
+        }
+    }
+
+    [Fact]
     public async Task Zip_Dropped_GivesAProjectForEachFile()
     {
         using MemoryStream packed = new();

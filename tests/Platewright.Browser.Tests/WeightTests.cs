@@ -26,6 +26,20 @@ public sealed class WeightTests(Browser browser, ITestOutputHelper output) : IDi
         Assert.InRange(new FileInfo(browser.Report).Length, 0, 3 * Million);
     }
 
+    /// <summary>A report that the command wrote, as the demo's; PLATEWRIGHT_REPORT says where it lies.</summary>
+    [Fact]
+    public async Task Report_OfTheDemo_IsBelow3Megabytes()
+    {
+        string? file = Environment.GetEnvironmentVariable("PLATEWRIGHT_REPORT");
+        Assert.SkipWhen(string.IsNullOrEmpty(file), "PLATEWRIGHT_REPORT names no report.html; the study command writes one.");
+        await using OpenReport report = await browser.OpenAsync(Path.GetFullPath(file!));
+        await Print("the demo", file!, report);
+
+        Assert.InRange(new FileInfo(file!).Length, 0, 3 * Million);
+        Assert.Empty(report.Requests);
+        Assert.Empty(report.Complaints);
+    }
+
     [Fact]
     public async Task Report_OfAThousandPartsOnTenMachines_IsBelow25MegabytesAndWorks()
     {
